@@ -1,0 +1,149 @@
+import type { SailingState } from '../condition/sailingState';
+import { emptyWind, windAt, type PointWind, type Setting } from '../fitting/localWind';
+import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitting/pointForce';
+import type { BluffBodyShape, Ranged } from '../fitting/fittingInput';
+import type { Sums } from '../fitting/outcome';
+import { dryStretches, heightAlong, type MemberGeometry } from '../member/memberGeometry';
+import { gaussLegendre } from '../numerics/gaussLegendre';
+import type { TypedCoefficient } from '../section/roundBarSection';
+
+/**
+ * A cube face-on, on frontal area: 1.05, with the range of sharp-edged bluff bodies standing free or on a deck (0.8 to
+ * 1.3, assumed). Source: cengel-cimbala for 1.05.
+ */
+export const edgedBodyCoefficient: Ranged = { best: 1.05, low: 0.8, high: 1.3 };
+
+/** Off the axes the three-axis rule is good to -15 / +25 % (common practice, no source). */
+export const offAxisBand = { low: -0.15, high: 0.25 } as const;
+const offAxisDoubtId = 'coefficient:bluffBody:off-axis';
+
+/** Frontal area of a body along one of the boat's axes, with its coefficient and the name of the doubt in it. */
+export interface AxisArea {
+  readonly areaM2: number;
+  readonly coefficient: Ranged;
+  readonly doubtId: string;
+}
+
+export type BodyAxes = readonly [x: AxisArea, y: AxisArea, z: AxisArea];
+
+/** Frontal areas and coefficients of a bluff body. A typed coefficient is a doubt of its own, the handbook's is shared. */
+export function bodyAxes(shape: BluffBodyShape): BodyAxes {
+  const { length, width, height, coefficients, coefficientDoubtId } = shape;
+  return [
+    axisArea(width.valueM * height.valueM, coefficients.x, `${coefficientDoubtId}-x`),
+    axisArea(length.valueM * height.valueM, coefficients.y, `${coefficientDoubtId}-y`),
+    axisArea(length.valueM * width.valueM, coefficients.z, `${coefficientDoubtId}-z`),
+  ];
+}
+
+function axisArea(areaM2: number, typed: TypedCoefficient | null, ownId: string): AxisArea {
+  return typed === null
+    ? { areaM2, coefficient: edgedBodyCoefficient, doubtId: 'coefficient:bluffBody:edges' }
+    : { areaM2, coefficient: typed, doubtId: ownId };
+}
+
+/** How far a direction (unit vector) lies off the axes: 0 on an axis, 1 at 45 deg between two, and held there. */
+export function offAxisShare(nx: number, ny: number, nz: number): number {
+  const [a, b, c] = [nx * nx, ny * ny, nz * nz];
+  return Math.min(1, 2 * (1 - (a * a + b * b + c * c)));
+}
+
+/** The air at the middle of a body, for the working. */
+export interface BodyPoint {
+  readonly heightM: number;
+  readonly wind: PointWind;
+  readonly localSpeedMs: number;
+  /** Unit vector of the local flow in the boat's axes. */
+  readonly direction: readonly [number, number, number];
+}
+
+const bodyPoints = 4;
+const scratch = emptyWind();
+
+/** True when some of the body is above the water; a point counts when it is not below. */
+export function isDry(geometry: MemberGeometry): boolean {
+  return geometry.dryTo > geometry.dryFrom;
+}
+
+/**
+ * Adds the force on a three-axis body: F_i = rho/2 (Cd A)_i |u| u_i along the boat's axes i, spread evenly over the
+ * body's height so that a tall one feels the gradient; the part under water has none. Source: ledger-practice.
+ */
+export function addThreeAxisBody(
+  geometry: MemberGeometry,
+  axes: BodyAxes,
+  state: SailingState,
+  setting: Setting,
+  sums: Sums,
+  doubts: CoefficientDoubts | null,
+  points: number | null,
+): void {
+  if (!isDry(geometry)) return;
+  const rule = gaussLegendre(geometry.lengthM === 0 ? 1 : (points ?? bodyPoints));
+  for (const [from, to] of dryStretches(geometry)) {
+    for (let i = 0; i < rule.nodes.length; i += 1) {
+      const share = from + (to - from) * rule.nodes[i]!;
+      const wind = windAt(state, setting, heightAlong(geometry, share), scratch);
+      addBodyPoint(axes, state, wind, geometry, share, rule.weights[i]! * (to - from), sums, doubts);
+    }
+  }
+}
+
+function addBodyPoint(
+  axes: BodyAxes,
+  state: SailingState,
+  wind: PointWind,
+  geometry: MemberGeometry,
+  share: number,
+  weight: number,
+  sums: Sums,
+  doubts: CoefficientDoubts | null,
+): void {
+  const { start, end } = geometry;
+  const x = start[0] + share * (end[0] - start[0]);
+  const y = start[1] + share * (end[1] - start[1]);
+  const z = start[2] + share * (end[2] - start[2]);
+  const { rowX, rowY, rowZ } = state.rotation;
+  const speed = Math.sqrt(wind.localX * wind.localX + wind.localY * wind.localY);
+  const pressure = 0.5 * state.air.densityKgM3 * speed * weight;
+  const off = doubts === null || speed === 0 ? 0 : offAxisAt(state, wind, speed);
+  for (let axis = 0; axis < 3; axis += 1) {
+    const { areaM2, coefficient, doubtId } = axes[axis]!;
+    const along = rowX[axis]! * wind.localX + rowY[axis]! * wind.localY;
+    const [ax, ay, az] = [rowX[axis]!, rowY[axis]!, rowZ[axis]!];
+    const perCoefficient = pressure * areaM2 * along;
+    const add = (into: Sums, force: number): void => {
+      addPointForce(into, force * ax, force * ay, force * az, x, y, z, wind);
+    };
+    add(sums, perCoefficient * coefficient.best);
+    if (doubts === null) continue;
+    const entry = coefficientEntry(doubts, doubtId);
+    add(entry.up, perCoefficient * (coefficient.high - coefficient.best));
+    add(entry.down, perCoefficient * (coefficient.low - coefficient.best));
+    const offAxis = coefficientEntry(doubts, offAxisDoubtId);
+    add(offAxis.up, perCoefficient * coefficient.best * off * offAxisBand.high);
+    add(offAxis.down, perCoefficient * coefficient.best * off * offAxisBand.low);
+  }
+}
+
+function offAxisAt(state: SailingState, wind: PointWind, speed: number): number {
+  const [x, y, z] = directionInBoat(state, wind, speed);
+  return offAxisShare(x, y, z);
+}
+
+/** Unit vector of the local wind in the boat's axes; zero without wind. */
+function directionInBoat(state: SailingState, wind: PointWind, speed: number): [number, number, number] {
+  if (speed === 0) return [0, 0, 0];
+  const { rowX, rowY } = state.rotation;
+  const x = wind.localX / speed;
+  const y = wind.localY / speed;
+  return [rowX[0] * x + rowY[0] * y, rowX[1] * x + rowY[1] * y, rowX[2] * x + rowY[2] * y];
+}
+
+/** The middle of a body's dry height. */
+export function bodyPoint(geometry: MemberGeometry, state: SailingState, setting: Setting): BodyPoint {
+  const heightM = heightAlong(geometry, (geometry.dryFrom + geometry.dryTo) / 2);
+  const wind = windAt(state, setting, heightM, emptyWind());
+  const localSpeedMs = Math.hypot(wind.localX, wind.localY);
+  return { heightM, wind, localSpeedMs, direction: directionInBoat(state, wind, localSpeedMs) };
+}

@@ -1,0 +1,87 @@
+import { addChange, doubtedKeys, type Change, type DoubtedKey, zeroChange } from '../fitting/outcome';
+import { doubtGroup, type DoubtGroup } from './doubtSource';
+
+/**
+ * What one doubt changes: the outcome with the doubt at its high state less the best outcome, and the same for its low
+ * state. Either may have either sign; for a doubt between methods the two states are the two other methods.
+ */
+export interface DoubtChange {
+  readonly id: string;
+  readonly up: Change;
+  readonly down: Change;
+}
+
+/** Low and high end of a 90 % range. */
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Ranges of the doubted entries. `item` leaves wind and density out, `air` holds only them, `all` has both. */
+export interface Ranges {
+  readonly item: Readonly<Record<DoubtedKey, Range>>;
+  readonly air: Readonly<Record<DoubtedKey, Range>>;
+  readonly all: Readonly<Record<DoubtedKey, Range>>;
+}
+
+/** A weighted sum of doubts: within a source the changes add with their signs. */
+export function sumDoubts(
+  parts: readonly { readonly doubts: readonly DoubtChange[]; readonly weight: number }[],
+): DoubtChange[] {
+  const byId = new Map<string, DoubtChange>();
+  for (const { doubts, weight } of parts) {
+    for (const doubt of doubts) {
+      const known = byId.get(doubt.id);
+      byId.set(doubt.id, {
+        id: doubt.id,
+        up: addChange(known?.up ?? zeroChange(), doubt.up, weight),
+        down: addChange(known?.down ?? zeroChange(), doubt.down, weight),
+      });
+    }
+  }
+  return [...byId.values()];
+}
+
+/** Doubts of a difference, a - b, source by source: what both share cancels. */
+export function differenceOfDoubts(a: readonly DoubtChange[], b: readonly DoubtChange[]): DoubtChange[] {
+  return sumDoubts([
+    { doubts: a, weight: 1 },
+    { doubts: b, weight: -1 },
+  ]);
+}
+
+/**
+ * Combines doubts into ranges: each source gives its largest change upwards and its largest downwards, sources add in
+ * squares, the two sides apart. Each source is a 90 % range, so the result is one.
+ */
+export function rangesOf(best: Change, doubts: readonly DoubtChange[]): Ranges {
+  return {
+    item: rangesOfGroup(best, doubts, ['item']),
+    air: rangesOfGroup(best, doubts, ['air']),
+    all: rangesOfGroup(best, doubts, ['item', 'air']),
+  };
+}
+
+function rangesOfGroup(
+  best: Change,
+  doubts: readonly DoubtChange[],
+  groups: readonly DoubtGroup[],
+): Record<DoubtedKey, Range> {
+  const counted = doubts.filter((doubt) => groups.includes(doubtGroup(doubt.id)));
+  const ranges: Partial<Record<DoubtedKey, Range>> = {};
+  for (const key of doubtedKeys) {
+    let above = 0;
+    let below = 0;
+    for (const { up, down } of counted) {
+      above += Math.max(up[key], down[key], 0) ** 2;
+      below += Math.min(up[key], down[key], 0) ** 2;
+    }
+    ranges[key] = { low: best[key] - Math.sqrt(below), high: best[key] + Math.sqrt(above) };
+  }
+  return ranges as Record<DoubtedKey, Range>;
+}
+
+/** True when zero lies outside the range: the sign of a difference, and so the order of two rows, is safe. */
+export function excludesZero(range: Range): boolean {
+  return range.low > 0 || range.high < 0;
+}

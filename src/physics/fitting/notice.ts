@@ -1,0 +1,68 @@
+import { enLargestSlenderness } from '../section/endEffect';
+import { roundBarReynoldsRange } from '../section/roundBarTable';
+import type { FittingInput } from './fittingInput';
+import type { MemberTrace } from './memberTrace';
+
+/** Something a reader must know about a number; the words stand with the screens, the values here. */
+export type NoticeCode =
+  | 'wind-near-axis'
+  | 'reynolds-outside-table'
+  | 'slenderness-below-table'
+  | 'en-slenderness-stops'
+  | 'partly-under-water'
+  | 'under-water'
+  | 'shelter-removed'
+  | 'deck-among-waves';
+
+export interface Notice {
+  readonly code: NoticeCode;
+  readonly values: Readonly<Record<string, number>>;
+}
+
+/** The cross-flow principle is measured down to this angle between wind and axis. */
+const leastAxisAngleRad = Math.PI / 4;
+/** The end-effect tables begin at this slenderness. */
+const leastSlenderness = 2;
+
+/** Notices of one fitting from the traces of its dry members. */
+export function noticesOf(fitting: FittingInput, members: readonly MemberTrace[]): Notice[] {
+  return [...barNotices(fitting, members), ...waterNotices(fitting, members)];
+}
+
+function barNotices(fitting: FittingInput, members: readonly MemberTrace[]): Notice[] {
+  const { shape } = fitting;
+  if (shape.kind !== 'roundBar') return [];
+  const notices: Notice[] = [];
+  for (const member of members) {
+    const { axisAngleRad, reynolds, slenderness } = member;
+    if (axisAngleRad !== null && axisAngleRad < leastAxisAngleRad) {
+      notices.push({ code: 'wind-near-axis', values: { angleRad: axisAngleRad } });
+    }
+    if (reynolds !== null && shape.coefficient === null && isOutsideTable(reynolds)) {
+      notices.push({ code: 'reynolds-outside-table', values: { reynolds } });
+    }
+    if (slenderness === null) continue;
+    if (slenderness < leastSlenderness)
+      notices.push({ code: 'slenderness-below-table', values: { slenderness } });
+    if (slenderness > enLargestSlenderness)
+      notices.push({ code: 'en-slenderness-stops', values: { slenderness } });
+  }
+  return oneOfEach(notices);
+}
+
+function isOutsideTable(reynolds: number): boolean {
+  return reynolds > roundBarReynoldsRange.to || reynolds < roundBarReynoldsRange.from;
+}
+
+/** The first notice of each code. */
+export function oneOfEach(notices: readonly Notice[]): Notice[] {
+  return notices.filter(({ code }, i) => notices.findIndex((other) => other.code === code) === i);
+}
+
+function waterNotices(fitting: FittingInput, members: readonly MemberTrace[]): Notice[] {
+  const all = fitting.members.length;
+  if (members.length === 0) return [{ code: 'under-water', values: { members: all } }];
+  const cut = members.filter(({ lowestHeightM }) => lowestHeightM <= 0).length;
+  const wet = all - members.length + cut;
+  return wet > 0 ? [{ code: 'partly-under-water', values: { members: wet } }] : [];
+}

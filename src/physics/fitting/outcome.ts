@@ -1,0 +1,242 @@
+import type { Quantity } from '../quantity';
+import { toBoat } from '../frames/boatToTrack';
+import type { SailingState } from '../condition/sailingState';
+import { trackVector, type BoatVector, type TrackVector } from '../vector/vector3';
+
+/** Force and moment summed in the track's frame about the boat's origin, and the two powers that belong to them. */
+export interface Sums {
+  fx: number;
+  fy: number;
+  fz: number;
+  mx: number;
+  my: number;
+  mz: number;
+  /** Sum of F . (free apparent wind), W. */
+  airPower: number;
+  /** Sum of F . (true wind), W. */
+  windPower: number;
+}
+
+export function zeroSums(): Sums {
+  return { fx: 0, fy: 0, fz: 0, mx: 0, my: 0, mz: 0, airPower: 0, windPower: 0 };
+}
+
+/** Adds `factor` times `part` into `into`. */
+export function addSums(into: Sums, part: Sums, factor: number): void {
+  into.fx += factor * part.fx;
+  into.fy += factor * part.fy;
+  into.fz += factor * part.fz;
+  into.mx += factor * part.mx;
+  into.my += factor * part.my;
+  into.mz += factor * part.mz;
+  into.airPower += factor * part.airPower;
+  into.windPower += factor * part.windPower;
+}
+
+/** What a fitting, a zone or the boat does, in one flat object. Every entry is a sum: parts add up to totals. */
+export interface Outcome {
+  readonly dragAgainstTrackN: number;
+  readonly sideForceN: number;
+  readonly verticalForceN: number;
+  readonly heelingMomentNm: number;
+  readonly airPowerW: number;
+  readonly trackPowerW: number;
+  readonly windPowerW: number;
+  /** Track power plus what side force and heel cost; equal to track power where no price was given. */
+  readonly fullPriceW: number;
+  readonly forceTrackXN: number;
+  readonly forceTrackYN: number;
+  readonly forceTrackZN: number;
+  readonly forceBoatXN: number;
+  readonly forceBoatYN: number;
+  readonly forceBoatZN: number;
+  readonly momentTrackXNm: number;
+  readonly momentTrackYNm: number;
+  readonly momentTrackZNm: number;
+  readonly momentBoatXNm: number;
+  readonly momentBoatYNm: number;
+  readonly momentBoatZNm: number;
+}
+
+export type OutcomeKey = keyof Outcome;
+
+/** Symbols, units and equations of the outcome, for every screen, table and page that prints one. */
+export const outcomeQuantities = {
+  dragAgainstTrackN: { symbol: 'D', label: 'force against the track', unit: 'N', equation: '-F_X' },
+  sideForceN: {
+    symbol: 'S',
+    label: 'side force, positive to leeward',
+    unit: 'N',
+    equation: 'F_Y on starboard tack, -F_Y on port tack',
+  },
+  verticalForceN: { symbol: 'F_Z', label: 'vertical force, positive up', unit: 'N', equation: 'F_Z' },
+  heelingMomentNm: {
+    symbol: 'M_h',
+    label: 'heeling moment about the centre of lateral resistance, positive to leeward',
+    unit: 'N m',
+    equation: '-(M_x - (r_c x F)_x) on starboard tack, mirrored on port tack',
+  },
+  airPowerW: { symbol: 'P_a', label: 'air power', unit: 'W', equation: 'sum F . u' },
+  trackPowerW: { symbol: 'P_t', label: 'track power', unit: 'W', equation: '-F . v = D V' },
+  windPowerW: {
+    symbol: 'P_w',
+    label: 'power of the true wind on the fitting',
+    unit: 'W',
+    equation: 'sum F . w = P_a - P_t',
+  },
+  fullPriceW: { symbol: 'P_f', label: 'full price', unit: 'W', equation: 'P_t + V (k_s S + k_h M_h)' },
+  forceTrackXN: { symbol: 'F_X', label: 'force along the track, forward', unit: 'N', equation: 'sum dF' },
+  forceTrackYN: { symbol: 'F_Y', label: 'force across the track, to port', unit: 'N', equation: 'sum dF' },
+  forceTrackZN: { symbol: 'F_Z', label: 'force upwards', unit: 'N', equation: 'sum dF' },
+  forceBoatXN: { symbol: 'F_x', label: "force along the boat's axis, forward", unit: 'N', equation: 'R^T F' },
+  forceBoatYN: { symbol: 'F_y', label: 'force across the boat, to port', unit: 'N', equation: 'R^T F' },
+  forceBoatZN: { symbol: 'F_z', label: 'force along the mast, up', unit: 'N', equation: 'R^T F' },
+  momentTrackXNm: {
+    symbol: 'M_X',
+    label: "moment about the track's axis, at the boat's origin",
+    unit: 'N m',
+    equation: 'sum r x dF',
+  },
+  momentTrackYNm: {
+    symbol: 'M_Y',
+    label: "moment about the axis across the track, at the boat's origin",
+    unit: 'N m',
+    equation: 'sum r x dF',
+  },
+  momentTrackZNm: {
+    symbol: 'M_Z',
+    label: "moment about the vertical, at the boat's origin",
+    unit: 'N m',
+    equation: 'sum r x dF',
+  },
+  momentBoatXNm: {
+    symbol: 'M_x',
+    label: "moment about the boat's x axis, at her origin",
+    unit: 'N m',
+    equation: 'R^T M',
+  },
+  momentBoatYNm: {
+    symbol: 'M_y',
+    label: "moment about the boat's y axis, at her origin",
+    unit: 'N m',
+    equation: 'R^T M',
+  },
+  momentBoatZNm: {
+    symbol: 'M_z',
+    label: "moment about the boat's z axis, at her origin",
+    unit: 'N m',
+    equation: 'R^T M',
+  },
+} as const satisfies Record<OutcomeKey, Quantity>;
+
+export const outcomeKeys = Object.keys(outcomeQuantities) as readonly OutcomeKey[];
+
+/** The outcome's entries for which every doubt is followed. */
+export const doubtedKeys = [
+  'dragAgainstTrackN',
+  'sideForceN',
+  'heelingMomentNm',
+  'airPowerW',
+  'trackPowerW',
+  'fullPriceW',
+] as const satisfies readonly OutcomeKey[];
+export type DoubtedKey = (typeof doubtedKeys)[number];
+/** A change of the outcome, or a value of it, for the entries whose doubt is followed. */
+export type Change = Readonly<Record<DoubtedKey, number>>;
+
+/** Turns sums into the outcome: both frames, the heeling moment, the powers and the full price. */
+export function outcomeOf(sums: Sums, state: SailingState): Outcome {
+  const forceTrack: TrackVector = trackVector(sums.fx, sums.fy, sums.fz);
+  const momentTrack: TrackVector = trackVector(sums.mx, sums.my, sums.mz);
+  const forceBoat = toBoat(state.rotation, forceTrack);
+  const momentBoat = toBoat(state.rotation, momentTrack);
+  const change = changeOf(sums, state);
+  return {
+    dragAgainstTrackN: change.dragAgainstTrackN,
+    sideForceN: change.sideForceN,
+    verticalForceN: sums.fz,
+    heelingMomentNm: change.heelingMomentNm,
+    airPowerW: change.airPowerW,
+    trackPowerW: change.trackPowerW,
+    windPowerW: sums.windPower,
+    fullPriceW: change.fullPriceW,
+    forceTrackXN: sums.fx,
+    forceTrackYN: sums.fy,
+    forceTrackZN: sums.fz,
+    forceBoatXN: forceBoat[0],
+    forceBoatYN: forceBoat[1],
+    forceBoatZN: forceBoat[2],
+    momentTrackXNm: sums.mx,
+    momentTrackYNm: sums.my,
+    momentTrackZNm: sums.mz,
+    momentBoatXNm: momentBoat[0],
+    momentBoatYNm: momentBoat[1],
+    momentBoatZNm: momentBoat[2],
+  };
+}
+
+/** The doubted entries alone. All are linear in the sums, so the change of the sums gives the change of the entries. */
+export function changeOf(sums: Sums, state: SailingState): Change {
+  const dragAgainstTrackN = -sums.fx;
+  const sideForceN = state.tackSign * sums.fy;
+  const heelingMomentNm = heelingMoment(sums, state);
+  const trackPowerW = dragAgainstTrackN * state.boatSpeedMs;
+  const { hullDragPerSideForce, driveLostPerHeelingMomentPerM, atHeelLimit } = state.condition;
+  const sidePrice = (hullDragPerSideForce ?? 0) * sideForceN;
+  const heelPrice = atHeelLimit ? (driveLostPerHeelingMomentPerM ?? 0) * heelingMomentNm : 0;
+  return {
+    dragAgainstTrackN,
+    sideForceN,
+    heelingMomentNm,
+    airPowerW: sums.airPower,
+    trackPowerW,
+    fullPriceW: trackPowerW + state.boatSpeedMs * (sidePrice + heelPrice),
+  };
+}
+
+/**
+ * Moment about the boat's x axis through the centre of lateral resistance, positive to leeward. A positive turn about x
+ * puts the starboard side down, so starboard tack, whose leeward side is port, takes the minus sign.
+ */
+function heelingMoment(sums: Sums, state: SailingState): number {
+  const { rowX, rowY, rowZ } = state.rotation;
+  const momentX = rowX[0] * sums.mx + rowY[0] * sums.my + rowZ[0] * sums.mz;
+  const forceY = rowX[1] * sums.fx + rowY[1] * sums.fy + rowZ[1] * sums.fz;
+  const forceZ = rowX[2] * sums.fx + rowY[2] * sums.fy + rowZ[2] * sums.fz;
+  const centre: BoatVector = state.centreOfLateralResistance;
+  return -state.tackSign * (momentX - (centre[1] * forceZ - centre[2] * forceY));
+}
+
+export function zeroChange(): Change {
+  return {
+    dragAgainstTrackN: 0,
+    sideForceN: 0,
+    heelingMomentNm: 0,
+    airPowerW: 0,
+    trackPowerW: 0,
+    fullPriceW: 0,
+  };
+}
+
+/** Entry by entry: a + factor b. */
+export function addChange(a: Change, b: Change, factor: number): Change {
+  return {
+    dragAgainstTrackN: a.dragAgainstTrackN + factor * b.dragAgainstTrackN,
+    sideForceN: a.sideForceN + factor * b.sideForceN,
+    heelingMomentNm: a.heelingMomentNm + factor * b.heelingMomentNm,
+    airPowerW: a.airPowerW + factor * b.airPowerW,
+    trackPowerW: a.trackPowerW + factor * b.trackPowerW,
+    fullPriceW: a.fullPriceW + factor * b.fullPriceW,
+  };
+}
+
+/** Entry by entry: a + factor b, all entries. */
+export function addOutcome(a: Outcome, b: Outcome, factor: number): Outcome {
+  const out: Partial<Record<OutcomeKey, number>> = {};
+  for (const key of outcomeKeys) out[key] = a[key] + factor * b[key];
+  return out as Record<OutcomeKey, number>;
+}
+
+export const zeroOutcome: Outcome = Object.fromEntries(
+  outcomeKeys.map((key) => [key, 0]),
+) as unknown as Outcome;

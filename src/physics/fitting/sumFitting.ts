@@ -1,0 +1,142 @@
+import { addMeasuredArea } from '../body/measuredArea';
+import { addThreeAxisBody, bodyAxes, isDry } from '../body/threeAxisBody';
+import type { SailingState } from '../condition/sailingState';
+import {
+  emptyMemberPoint,
+  integrateMember,
+  type MemberPoint,
+  type MemberRun,
+} from '../member/integrateMember';
+import { memberGeometry, type MemberGeometry } from '../member/memberGeometry';
+import type { EndMethod } from '../section/endEffect';
+import { roundBarRegimes } from '../section/roundBar';
+import { prepareRoundBar } from '../section/roundBarSection';
+import type { FittingInput, RoundBarShape } from './fittingInput';
+import { freeSetting, settingAt, sideSettings, type Setting } from './localWind';
+import { addSums, zeroSums, type Sums } from './outcome';
+import type { CoefficientDoubts } from './pointForce';
+
+/** The choices where published sources differ. */
+export interface Methods {
+  readonly ends: EndMethod;
+}
+
+/** A fitting's members laid in the track's frame; the air does not move them, so its variants share one laying. */
+export type LaidMembers = readonly MemberGeometry[];
+
+export function layMembers(fitting: FittingInput, state: SailingState): LaidMembers {
+  return fitting.members.map((member) => memberGeometry(member, state.rotation, state.riseM));
+}
+
+/** Called after each dry member with what it added and where; `point` is filled for bars only. */
+export type MemberVisitor = (
+  geometry: MemberGeometry,
+  setting: Setting,
+  sums: Sums,
+  point: MemberPoint,
+) => void;
+
+const scratchPoint = emptyMemberPoint();
+const sharedBarDoubtIds = roundBarRegimes.map((regime) => `coefficient:roundBar:${regime}`);
+
+/**
+ * Sums the force and moment of the deployed fitting in one state of the air, member by member at its own place.
+ * @param doubts collects the changes of coefficients; null when only the sums are wanted.
+ * @param points overrides the number of Gauss points; for the accuracy test.
+ */
+export function sumDeployed(
+  fitting: FittingInput,
+  laid: LaidMembers,
+  state: SailingState,
+  methods: Methods,
+  doubts: CoefficientDoubts | null = null,
+  visit: MemberVisitor | null = null,
+  points: number | null = null,
+): Sums {
+  const total = zeroSums();
+  const addMember = memberAdder(fitting, state, methods, doubts, points);
+  const settings = sideSettings(fitting, state);
+  for (const geometry of laid) {
+    const setting = settingAt(settings, geometry.middleY, state);
+    if (visit === null) {
+      addMember(geometry, setting, total, scratchPoint);
+      continue;
+    }
+    const sums = zeroSums();
+    const point = emptyMemberPoint();
+    const dry = addMember(geometry, setting, sums, point);
+    addSums(total, sums, 1);
+    if (dry) visit(geometry, setting, sums, point);
+  }
+  return total;
+}
+
+type MemberAdder = (geometry: MemberGeometry, setting: Setting, sums: Sums, point: MemberPoint) => boolean;
+
+function memberAdder(
+  fitting: FittingInput,
+  state: SailingState,
+  methods: Methods,
+  doubts: CoefficientDoubts | null,
+  points: number | null,
+): MemberAdder {
+  const { shape } = fitting;
+  if (shape.kind === 'roundBar') {
+    const run = barRun(shape, methods, points);
+    return (geometry, setting, sums, point) =>
+      integrateMember(geometry, state, setting, run, sums, doubts, point);
+  }
+  if (shape.kind === 'bluffBody') {
+    const axes = bodyAxes(shape);
+    return (geometry, setting, sums) => {
+      addThreeAxisBody(geometry, axes, state, setting, sums, doubts, points);
+      return isDry(geometry);
+    };
+  }
+  return (geometry, setting, sums) => {
+    addMeasuredArea(geometry, shape.dragAreaM2, shape.doubtId, state, setting, sums, doubts);
+    return geometry.startHeightM > 0;
+  };
+}
+
+function barRun(shape: RoundBarShape, methods: Methods, points: number | null): MemberRun {
+  const section = prepareRoundBar(shape.diameter.valueM, shape.roughnessM, shape.coefficient);
+  return {
+    section,
+    ends: shape.ends,
+    friction: shape.friction,
+    endMethod: methods.ends,
+    doubtIds: shape.coefficient === null ? sharedBarDoubtIds : [shape.coefficientDoubtId],
+    points,
+  };
+}
+
+/** The stowed fitting: an isotropic drag area at its place in the free wind; nothing when none is given. */
+export function sumStowed(
+  fitting: FittingInput,
+  state: SailingState,
+  doubts: CoefficientDoubts | null = null,
+): Sums {
+  const sums = zeroSums();
+  if (fitting.stowed === null) return sums;
+  const { place, dragAreaM2, doubtId } = fitting.stowed;
+  const geometry = memberGeometry({ start: place, end: place }, state.rotation, state.riseM);
+  addMeasuredArea(geometry, dragAreaM2, doubtId, state, freeSetting, sums, doubts);
+  return sums;
+}
+
+/** Duty-weighted sums, d x deployed + (1 - d) x stowed. */
+export function sumMean(
+  fitting: FittingInput,
+  laid: LaidMembers,
+  state: SailingState,
+  methods: Methods,
+  duty: number,
+): Sums {
+  const stowedCounts = duty < 1 && fitting.stowed !== null;
+  if (duty === 1) return sumDeployed(fitting, laid, state, methods);
+  const mean = zeroSums();
+  if (duty > 0) addSums(mean, sumDeployed(fitting, laid, state, methods), duty);
+  if (stowedCounts) addSums(mean, sumStowed(fitting, state), 1 - duty);
+  return mean;
+}

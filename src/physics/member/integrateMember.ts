@@ -1,0 +1,215 @@
+import type { SailingState } from '../condition/sailingState';
+import { emptyWind, windAt, type PointWind, type Setting } from '../fitting/localWind';
+import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitting/pointForce';
+import type { Sums } from '../fitting/outcome';
+import { gaussLegendre } from '../numerics/gaussLegendre';
+import { frictionDoubtId } from '../doubt/doubtSource';
+import { effectiveSlenderness, type EndKind, type EndMethod } from '../section/endEffect';
+import {
+  emptyStrip,
+  type PreparedSection,
+  type StripCoefficients,
+  type StripFlow,
+} from '../section/memberFamily';
+import { laminarFriction, roughFriction, turbulentFriction } from '../section/skinFriction';
+import { dryStretches, heightAlong, type MemberGeometry } from './memberGeometry';
+import { pointsBetween } from './quadraturePoints';
+
+/** What the integration of a fitting's members needs beside their places. */
+export interface MemberRun {
+  readonly section: PreparedSection;
+  readonly ends: readonly [EndKind, EndKind];
+  readonly friction: boolean;
+  readonly endMethod: EndMethod;
+  /** Names under which the section's coefficient doubts are kept, one per regime. */
+  readonly doubtIds: readonly string[];
+  /** Overrides the number of Gauss points; for the accuracy test. */
+  readonly points: number | null;
+}
+
+/**
+ * Air, factors and coefficients at the middle of a member's dry stretch. The factors that belong to the whole member,
+ * finite length and friction, are taken here.
+ */
+export interface MemberPoint {
+  heightM: number;
+  wind: PointWind;
+  localSpeedMs: number;
+  crossSpeedMs: number;
+  axialSpeedMs: number;
+  strip: StripCoefficients;
+  endFactor: number;
+  effectiveSlenderness: number;
+  frictionReynolds: number;
+  frictionBest: number;
+}
+
+export function emptyMemberPoint(): MemberPoint {
+  return {
+    heightM: 0,
+    wind: emptyWind(),
+    localSpeedMs: 0,
+    crossSpeedMs: 0,
+    axialSpeedMs: 0,
+    strip: emptyStrip(),
+    endFactor: 1,
+    effectiveSlenderness: Infinity,
+    frictionReynolds: 0,
+    frictionBest: 0,
+  };
+}
+
+const scratchWind = emptyWind();
+const scratchStrip = emptyStrip();
+const scratchFlow: StripFlow = {
+  crossSpeedMs: 0,
+  inclinationCosine: 1,
+  kinematicViscosityM2S: 1,
+  effectiveSlenderness: Infinity,
+};
+
+/**
+ * Adds the force of the air on one member to `sums`, by Gauss points on its dry length.
+ *
+ * At each point the air's velocity u is split along the axis t: u_t = u . t, u_n = u - u_t t, and per metre
+ * F' = rho/2 k Cd d |u_n| u_n + rho/2 Cf p |u_t| u_t t, with Re from |u_n|, d the reference width, k the factor of the
+ * member's finite length, p its perimeter, Cf from |u_t| and the member's length. Source: cross-flow.
+ *
+ * @param doubts collects the coefficient's changes by regime; null for a run that needs only the sums.
+ * @param middle filled with the middle of the dry stretch.
+ * @returns false when no part of the member is dry.
+ */
+export function integrateMember(
+  geometry: MemberGeometry,
+  state: SailingState,
+  setting: Setting,
+  run: MemberRun,
+  sums: Sums,
+  doubts: CoefficientDoubts | null,
+  middle: MemberPoint,
+): boolean {
+  if (geometry.lengthM === 0 || geometry.dryTo <= geometry.dryFrom) return false;
+  fillMiddle(geometry, state, setting, run, middle, doubts !== null);
+  for (const [from, to] of dryStretches(geometry)) {
+    integrateStretch(from, to, geometry, state, setting, run, middle, sums, doubts);
+  }
+  return true;
+}
+
+function fillMiddle(
+  geometry: MemberGeometry,
+  state: SailingState,
+  setting: Setting,
+  run: MemberRun,
+  middle: MemberPoint,
+  withBand: boolean,
+): void {
+  middle.heightM = heightAlong(geometry, (geometry.dryFrom + geometry.dryTo) / 2);
+  const wind = windAt(state, setting, middle.heightM, middle.wind);
+  const axial = wind.localX * geometry.axisX + wind.localY * geometry.axisY;
+  const speedSquared = wind.localX * wind.localX + wind.localY * wind.localY;
+  middle.localSpeedMs = Math.sqrt(speedSquared);
+  middle.axialSpeedMs = Math.abs(axial);
+  middle.crossSpeedMs = Math.sqrt(Math.max(speedSquared - axial * axial, 0));
+  middle.effectiveSlenderness = effectiveSlenderness(
+    geometry.lengthM / run.section.referenceWidthM,
+    run.ends,
+  );
+  scratchFlow.effectiveSlenderness = middle.effectiveSlenderness;
+  scratchFlow.kinematicViscosityM2S = state.air.kinematicViscosityM2S;
+  stripAt(middle.crossSpeedMs, middle.localSpeedMs, run.section, middle.strip, withBand);
+  middle.endFactor = run.section.endFactor(
+    run.endMethod,
+    middle.effectiveSlenderness,
+    middle.strip.logCrisisReynolds,
+  );
+  middle.frictionReynolds = (middle.axialSpeedMs * geometry.lengthM) / state.air.kinematicViscosityM2S;
+  middle.frictionBest = run.friction ? turbulentFriction(middle.frictionReynolds) : 0;
+}
+
+function stripAt(
+  cross: number,
+  speed: number,
+  section: PreparedSection,
+  strip: StripCoefficients,
+  withBand: boolean,
+): void {
+  scratchFlow.crossSpeedMs = cross;
+  scratchFlow.inclinationCosine = speed > 0 ? cross / speed : 1;
+  section.strip(scratchFlow, strip, withBand);
+}
+
+function integrateStretch(
+  from: number,
+  to: number,
+  geometry: MemberGeometry,
+  state: SailingState,
+  setting: Setting,
+  run: MemberRun,
+  middle: MemberPoint,
+  sums: Sums,
+  doubts: CoefficientDoubts | null,
+): void {
+  const { start, end, axisX, axisY, axisZ, lengthM } = geometry;
+  const count = run.points ?? pointsBetween(heightAlong(geometry, from), heightAlong(geometry, to));
+  const rule = gaussLegendre(count);
+  const halfDensity = 0.5 * state.air.densityKgM3;
+  const widthPart = halfDensity * middle.endFactor * run.section.referenceWidthM * (to - from) * lengthM;
+  const frictionPart = halfDensity * middle.frictionBest * run.section.perimeterM * (to - from) * lengthM;
+  for (let i = 0; i < count; i += 1) {
+    const share = from + (to - from) * rule.nodes[i]!;
+    const weight = rule.weights[i]!;
+    const wind = windAt(state, setting, heightAlong(geometry, share), scratchWind);
+    const axial = wind.localX * axisX + wind.localY * axisY;
+    const normalX = wind.localX - axial * axisX;
+    const normalY = wind.localY - axial * axisY;
+    const normalZ = -axial * axisZ;
+    const cross = Math.sqrt(normalX * normalX + normalY * normalY + normalZ * normalZ);
+    const speed = Math.sqrt(wind.localX * wind.localX + wind.localY * wind.localY);
+    stripAt(cross, speed, run.section, scratchStrip, doubts !== null);
+    const x = start[0] + share * (end[0] - start[0]);
+    const y = start[1] + share * (end[1] - start[1]);
+    const z = start[2] + share * (end[2] - start[2]);
+    const pressureArea = widthPart * weight * cross;
+    const drag = pressureArea * scratchStrip.drag;
+    const lift = pressureArea * scratchStrip.lift;
+    const liftX = axisY * normalZ - axisZ * normalY;
+    const liftY = axisZ * normalX - axisX * normalZ;
+    const liftZ = axisX * normalY - axisY * normalX;
+    const friction = frictionPart * weight * Math.abs(axial) * axial;
+    addPointForce(
+      sums,
+      drag * normalX + lift * liftX + friction * axisX,
+      drag * normalY + lift * liftY + friction * axisY,
+      drag * normalZ + lift * liftZ + friction * axisZ,
+      x,
+      y,
+      z,
+      wind,
+    );
+    if (doubts === null) continue;
+    const entry = coefficientEntry(doubts, run.doubtIds[scratchStrip.regime]!);
+    for (const high of [true, false]) {
+      const dragChange =
+        pressureArea * ((high ? scratchStrip.dragHigh : scratchStrip.dragLow) - scratchStrip.drag);
+      const liftChange =
+        pressureArea * ((high ? scratchStrip.liftHigh : scratchStrip.liftLow) - scratchStrip.lift);
+      addPointForce(
+        high ? entry.up : entry.down,
+        dragChange * normalX + liftChange * liftX,
+        dragChange * normalY + liftChange * liftY,
+        dragChange * normalZ + liftChange * liftZ,
+        x,
+        y,
+        z,
+        wind,
+      );
+    }
+    if (friction === 0) continue;
+    const frictionEntry = coefficientEntry(doubts, frictionDoubtId);
+    const up = friction * (roughFriction(middle.frictionReynolds) / middle.frictionBest - 1);
+    const down = friction * (laminarFriction(middle.frictionReynolds) / middle.frictionBest - 1);
+    addPointForce(frictionEntry.up, up * axisX, up * axisY, up * axisZ, x, y, z, wind);
+    addPointForce(frictionEntry.down, down * axisX, down * axisY, down * axisZ, x, y, z, wind);
+  }
+}
