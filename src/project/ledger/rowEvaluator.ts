@@ -1,0 +1,54 @@
+import { evaluateFitting } from '../../physics/fitting/evaluateFitting';
+import { rowOf, zeroResult, type RowResult } from '../../physics/ledger/ledgerSums';
+import type { DeckLine } from '../../physics/placement/deckLine';
+import type { FittingState } from '../core/fittingState';
+import { deckLineOf, fittingToPhysics } from '../core/fittingToPhysics';
+import type { Project, ProjectDuty } from '../file/schema';
+import type { SolvedCondition } from './conditionSummary';
+
+/** A condition with its share of the time. One condition alone has the share 1. */
+export interface WeightedCondition {
+  readonly solved: SolvedCondition;
+  readonly weight: number;
+}
+
+/** Evaluates fittings over the chosen conditions; a state that was met before is answered from memory. */
+export type RowEvaluator = (state: FittingState) => RowResult;
+
+const removedRow: RowResult = { ...zeroResult, parts: [], notices: [] };
+
+export function rowEvaluator(project: Project, conditions: readonly WeightedCondition[]): RowEvaluator {
+  const line = deckLineOf(project.boat);
+  const known = new WeakMap<FittingState, RowResult>();
+  return (state) => {
+    const row = known.get(state) ?? evaluateState(project, line, conditions, state);
+    known.set(state, row);
+    return row;
+  };
+}
+
+function evaluateState(
+  project: Project,
+  line: DeckLine,
+  conditions: readonly WeightedCondition[],
+  state: FittingState,
+): RowResult {
+  if (state.gone === 'removed') return removedRow;
+  const input = fittingToPhysics(state, line);
+  return rowOf(
+    conditions.map(({ solved, weight }) => {
+      const conditionId = solved.summary.condition.id;
+      const duty = dutyIn(state.fitting.dutyFraction, conditionId);
+      return {
+        conditionId,
+        weight,
+        trace: evaluateFitting(input, solved.states, { ends: project.methods.ends }, duty),
+      };
+    }),
+  );
+}
+
+/** Share of a condition's time in which the fitting is in use: the condition's own, or the default. */
+export function dutyIn(duty: ProjectDuty, conditionId: string): number {
+  return duty.byCondition.find((entry) => entry.conditionId === conditionId)?.fraction ?? duty.default;
+}

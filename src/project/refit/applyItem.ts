@@ -1,0 +1,163 @@
+import type { Project, ProjectFitting, ProjectShape, RefitItem } from '../file/schema';
+import type { FittingState } from '../core/fittingState';
+
+/** Fittings of a project by id, as they stand after some items. Excluded fittings are not among them. */
+export type FittingStates = ReadonlyMap<string, FittingState>;
+
+/** Why an item cannot be applied: the field of the item it is about, and a sentence for the reader. */
+export interface Contradiction {
+  readonly field: string;
+  readonly message: string;
+}
+
+export type Applied =
+  | { readonly ok: true; readonly state: FittingState }
+  | { readonly ok: false; readonly contradiction: Contradiction };
+
+/**
+ * Applies one item to the state its fitting has by then. Items act on the result of the ones before; what the earlier
+ * ones make impossible is a contradiction, said beside the item, and the item is passed over.
+ * @param planId names the owner of the parts the item brings.
+ */
+export function applyItem(project: Project, planId: string, item: RefitItem, states: FittingStates): Applied {
+  const state = states.get(item.fittingId);
+  if (state === undefined) return contradiction('fittingId', excludedMessage(project, item.fittingId));
+  const name = state.fitting.name;
+  if (state.gone === 'removed') return contradiction('fittingId', `An earlier item has removed ${name}.`);
+  if (state.gone === 'stowed' && item.change.kind !== 'removed') {
+    return contradiction(
+      'fittingId',
+      `An earlier item has stowed ${name} for good; only its removal is left.`,
+    );
+  }
+  return changed(state, item, `${planId}/${item.id}`, states);
+}
+
+function contradiction(field: string, message: string): Applied {
+  return { ok: false, contradiction: { field, message } };
+}
+
+function excludedMessage(project: Project, fittingId: string): string {
+  const fitting = project.fittings.find(({ id }) => id === fittingId);
+  return fitting === undefined
+    ? `There is no fitting ${fittingId}.`
+    : `${fitting.name} is left out of the sums; take it in first.`;
+}
+
+function changed(state: FittingState, item: RefitItem, owner: string, states: FittingStates): Applied {
+  const { change } = item;
+  const { fitting } = state;
+  switch (change.kind) {
+    case 'removed':
+      return applied({ ...state, gone: 'removed' });
+    case 'stowed':
+      return applied({
+        ...state,
+        fitting: { ...fitting, dutyFraction: never, stowed: change.stowed },
+        owners: { ...state.owners, stowed: owner },
+        gone: 'stowed',
+      });
+    case 'retracted':
+      return applied({
+        ...state,
+        fitting: { ...fitting, dutyFraction: change.dutyFraction, stowed: change.stowed },
+        owners: { ...state.owners, stowed: owner },
+      });
+    case 'slimmer':
+      return slimmed(state, change.diameter, owner);
+    case 'shapeOf':
+      return shapedLike(state, states.get(change.fittingId), change.fittingId);
+    case 'typed':
+      return withShape(state, change.shape, owner, 'change.shape');
+    case 'moved':
+      if (fitting.shape.kind === 'roundBar' && lengthOf(change.placement) === 0) {
+        return contradiction('change.placement', 'A bar needs a length.');
+      }
+      return applied({
+        ...state,
+        fitting: { ...fitting, placement: change.placement },
+        owners: { ...state.owners, placement: owner },
+      });
+    case 'sheltered':
+      return sheltered(state, change, owner, states);
+  }
+}
+
+const never = { default: 0, byCondition: [] } as const;
+
+function applied(state: FittingState): Applied {
+  return { ok: true, state };
+}
+
+function slimmed(
+  state: FittingState,
+  diameter: { readonly m: number; readonly basis: ProjectBasis },
+  owner: string,
+): Applied {
+  const { shape } = state.fitting;
+  if (shape.kind !== 'roundBar') {
+    return contradiction(
+      'change.diameter',
+      `${state.fitting.name} is no round bar and has no diameter to slim.`,
+    );
+  }
+  if (diameter.m >= shape.diameter.m) {
+    return contradiction(
+      'change.diameter',
+      `The new diameter is not smaller than the one ${state.fitting.name} has by then.`,
+    );
+  }
+  return withShape(state, { ...shape, diameter }, owner, 'change.diameter');
+}
+
+type ProjectBasis = Extract<ProjectShape, { kind: 'roundBar' }>['diameter']['basis'];
+
+function shapedLike(state: FittingState, model: FittingState | undefined, modelId: string): Applied {
+  if (modelId === state.fitting.id)
+    return contradiction('change.fittingId', 'A fitting cannot take its own shape.');
+  if (model === undefined)
+    return contradiction(
+      'change.fittingId',
+      'The fitting whose shape is to be taken is left out of the sums.',
+    );
+  return withShape(state, model.fitting.shape, model.owners.shape, 'change.fittingId');
+}
+
+function withShape(state: FittingState, shape: ProjectShape, owner: string, field: string): Applied {
+  const { fitting } = state;
+  if (shape.kind === 'roundBar' && lengthOf(fitting.placement) === 0) {
+    return contradiction(field, `${fitting.name} stands at a point; a bar needs a length.`);
+  }
+  return applied({ ...state, fitting: { ...fitting, shape }, owners: { ...state.owners, shape: owner } });
+}
+
+function sheltered(
+  state: FittingState,
+  change: Extract<RefitItem['change'], { kind: 'sheltered' }>,
+  owner: string,
+  states: FittingStates,
+): Applied {
+  const shelterId = change.shelteredByFittingId;
+  const shelter = shelterId === null ? null : states.get(shelterId);
+  if (shelterId === state.fitting.id)
+    return contradiction('change.shelteredByFittingId', 'A fitting cannot shelter itself.');
+  if (shelter === undefined || (shelter !== null && shelter.gone !== null)) {
+    return contradiction('change.shelteredByFittingId', 'What is to give the shelter is not there by then.');
+  }
+  return applied({
+    ...state,
+    fitting: {
+      ...state.fitting,
+      exposure: change.exposure,
+      exposureLeeward: change.exposureLeeward,
+      shelteredByFittingId: shelterId,
+    },
+    owners: { ...state.owners, exposure: owner },
+  });
+}
+
+function lengthOf(placement: ProjectFitting['placement']): number {
+  if (placement.kind === 'taped') return placement.lengthM;
+  const { start, end } = placement;
+  return Math.hypot(end.xM - start.xM, end.yM - start.yM, end.zM - start.zM);
+}

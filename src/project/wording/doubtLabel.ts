@@ -1,0 +1,40 @@
+import type { ProjectFitting } from '../file/schema';
+
+const sharedLabels: Readonly<Record<string, string>> = {
+  ends: 'end effect, method',
+  friction: 'friction along the axis',
+  'wind-speed': 'wind speed',
+  'wind-law': 'wind law',
+  density: 'air density',
+  'coefficient:bluffBody:edges': 'coefficient, bluff body',
+  'coefficient:bluffBody:off-axis': 'three-axis rule off the axes',
+};
+
+const partLabels: Readonly<Record<string, string>> = {
+  diameter: 'diameter',
+  length: 'length',
+  width: 'width',
+  height: 'height',
+  exposure: 'exposure',
+  'drag-area': 'drag area',
+  'stowed-area': 'stowed drag area',
+  coefficient: 'typed coefficient',
+  'coefficient-x': 'typed coefficient, fore and aft',
+  'coefficient-y': 'typed coefficient, athwart',
+  'coefficient-z': 'typed coefficient, vertical',
+};
+
+/**
+ * A doubt's name for people. Own doubts are `own:<owner>:<part>`; the owner is a fitting's id or `plan/item`, and is
+ * named when `fittings` knows it or when it is an item's.
+ */
+export function doubtLabel(id: string, fittings: readonly ProjectFitting[] = []): string {
+  const shared = sharedLabels[id];
+  if (shared !== undefined) return shared;
+  const [kind, owner = '', part = ''] = id.split(':');
+  if (kind === 'coefficient') return `coefficient, round bar, ${part}`;
+  const label = partLabels[part] ?? part;
+  if (owner.includes('/')) return `${label} after the refit item`;
+  const fitting = fittings.find((each) => each.id === owner);
+  return fitting === undefined ? label : `${label}, ${fitting.name}`;
+}

@@ -1,0 +1,26 @@
+import type { Notice, NoticeCode } from '../../physics/fitting/notice';
+import { formatQuantity, formatValue } from '../../units/print';
+
+type Values = Notice['values'];
+
+const texts: Record<NoticeCode, (values: Values) => string> = {
+  'wind-near-axis': ({ angleRad = 0 }) =>
+    `The wind lies ${formatQuantity(angleRad, 'deg')} off the axis; the cross-flow principle is measured down to 45°. Value kept, range widened, not to be trusted.`,
+  'reynolds-outside-table': ({ reynolds = 0 }) =>
+    `Reynolds number ${formatValue(reynolds, '1')} lies outside the table, 1 to 10 000 000; the nearest value is used.`,
+  'slenderness-below-table': ({ slenderness = 0 }) =>
+    `Length over diameter ${formatValue(slenderness, '1')} lies below 2, where the end-effect table begins; its first value is used.`,
+  'en-slenderness-stops': () =>
+    'The other view of the end effect, EN 1991-1-4, stops at a slenderness of 70; beyond it that view fades to no end effect at 200.',
+  'partly-under-water': ({ members = 0 }) =>
+    `${formatValue(members, '1')} ${members === 1 ? 'member reaches' : 'members reach'} below the water; what is under water is left out.`,
+  'under-water': () => 'All of it is under water in this condition: no force.',
+  'shelter-removed': () => 'What shelters it is gone after the plan: its exposure is now in doubt.',
+  'deck-among-waves': ({ spanShare = 0 }) =>
+    `Deck height lies among the waves; the wind laws differ by ${formatValue(100 * spanShare, '1')} % in the total.`,
+};
+
+/** A notice in one sentence. */
+export function noticeText(notice: Notice): string {
+  return texts[notice.code](notice.values);
+}
