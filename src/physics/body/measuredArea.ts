@@ -10,6 +10,7 @@ const scratch = emptyWind();
 /**
  * Adds the force on an isotropic drag area at a member's start: F = rho/2 CdA |u| u. A point under water has none.
  * Source: ledger-practice.
+ * @returns false when the point is under water.
  */
 export function addMeasuredArea(
   geometry: MemberGeometry,
@@ -19,8 +20,8 @@ export function addMeasuredArea(
   setting: Setting,
   sums: Sums,
   doubts: CoefficientDoubts | null,
-): void {
-  if (geometry.startHeightM <= 0) return;
+): boolean {
+  if (geometry.startHeightM <= 0) return false;
   const [x, y, z] = geometry.start;
   const wind = windAt(state, setting, geometry.startHeightM, scratch);
   const speed = Math.sqrt(wind.localX * wind.localX + wind.localY * wind.localY);
@@ -29,8 +30,9 @@ export function addMeasuredArea(
     addPointForce(into, perArea * areaM2 * wind.localX, perArea * areaM2 * wind.localY, 0, x, y, z, wind);
   };
   add(sums, dragAreaM2.best);
-  if (doubts === null) return;
+  if (doubts === null) return true;
   const entry = coefficientEntry(doubts, doubtId);
   add(entry.up, dragAreaM2.high - dragAreaM2.best);
   add(entry.down, dragAreaM2.low - dragAreaM2.best);
+  return true;
 }

@@ -1,10 +1,9 @@
 import type { SailingState } from '../condition/sailingState';
-import { emptyWind, windAt, type PointWind, type Setting } from '../fitting/localWind';
+import { emptyWind, windAt, windAtLog, type PointWind, type Setting } from '../fitting/localWind';
 import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitting/pointForce';
 import type { BluffBodyShape, Ranged } from '../fitting/fittingInput';
 import type { Sums } from '../fitting/outcome';
-import { dryStretches, heightAlong, type MemberGeometry } from '../member/memberGeometry';
-import { gaussLegendre } from '../numerics/gaussLegendre';
+import { heightAlong, type MemberGeometry, type MemberNode } from '../member/memberGeometry';
 import type { TypedCoefficient } from '../section/roundBarSection';
 
 /**
@@ -57,17 +56,12 @@ export interface BodyPoint {
   readonly direction: readonly [number, number, number];
 }
 
-const bodyPoints = 4;
 const scratch = emptyWind();
-
-/** True when some of the body is above the water; a point counts when it is not below. */
-export function isDry(geometry: MemberGeometry): boolean {
-  return geometry.dryTo > geometry.dryFrom;
-}
 
 /**
  * Adds the force on a three-axis body: F_i = rho/2 (Cd A)_i |u| u_i along the boat's axes i, spread evenly over the
  * body's height so that a tall one feels the gradient; the part under water has none. Source: ledger-practice.
+ * @returns false when no part of the body is dry.
  */
 export function addThreeAxisBody(
   geometry: MemberGeometry,
@@ -76,54 +70,59 @@ export function addThreeAxisBody(
   setting: Setting,
   sums: Sums,
   doubts: CoefficientDoubts | null,
-  points: number | null,
-): void {
-  if (!isDry(geometry)) return;
-  const rule = gaussLegendre(geometry.lengthM === 0 ? 1 : (points ?? bodyPoints));
-  for (const [from, to] of dryStretches(geometry)) {
-    for (let i = 0; i < rule.nodes.length; i += 1) {
-      const share = from + (to - from) * rule.nodes[i]!;
-      const wind = windAt(state, setting, heightAlong(geometry, share), scratch);
-      addBodyPoint(axes, state, wind, geometry, share, rule.weights[i]! * (to - from), sums, doubts);
-    }
-  }
+): boolean {
+  for (const node of geometry.nodes) addBodyPoint(axes, state, setting, node, sums, doubts);
+  return geometry.nodes.length > 0;
 }
 
 function addBodyPoint(
   axes: BodyAxes,
   state: SailingState,
-  wind: PointWind,
-  geometry: MemberGeometry,
-  share: number,
-  weight: number,
+  setting: Setting,
+  node: MemberNode,
   sums: Sums,
   doubts: CoefficientDoubts | null,
 ): void {
-  const { start, end } = geometry;
-  const x = start[0] + share * (end[0] - start[0]);
-  const y = start[1] + share * (end[1] - start[1]);
-  const z = start[2] + share * (end[2] - start[2]);
-  const { rowX, rowY, rowZ } = state.rotation;
+  const wind = windAtLog(state, setting, node.logHeight, scratch);
+  const { rowX, rowY } = state.rotation;
   const speed = Math.sqrt(wind.localX * wind.localX + wind.localY * wind.localY);
-  const pressure = 0.5 * state.air.densityKgM3 * speed * weight;
+  const pressure = 0.5 * state.air.densityKgM3 * speed * node.weight;
   const off = doubts === null || speed === 0 ? 0 : offAxisAt(state, wind, speed);
   for (let axis = 0; axis < 3; axis += 1) {
     const { areaM2, coefficient, doubtId } = axes[axis]!;
-    const along = rowX[axis]! * wind.localX + rowY[axis]! * wind.localY;
-    const [ax, ay, az] = [rowX[axis]!, rowY[axis]!, rowZ[axis]!];
-    const perCoefficient = pressure * areaM2 * along;
-    const add = (into: Sums, force: number): void => {
-      addPointForce(into, force * ax, force * ay, force * az, x, y, z, wind);
-    };
-    add(sums, perCoefficient * coefficient.best);
+    const perCoefficient = pressure * areaM2 * (rowX[axis]! * wind.localX + rowY[axis]! * wind.localY);
+    addAlongAxis(sums, state, axis, perCoefficient * coefficient.best, node, wind);
     if (doubts === null) continue;
     const entry = coefficientEntry(doubts, doubtId);
-    add(entry.up, perCoefficient * (coefficient.high - coefficient.best));
-    add(entry.down, perCoefficient * (coefficient.low - coefficient.best));
+    addAlongAxis(entry.up, state, axis, perCoefficient * (coefficient.high - coefficient.best), node, wind);
+    addAlongAxis(entry.down, state, axis, perCoefficient * (coefficient.low - coefficient.best), node, wind);
     const offAxis = coefficientEntry(doubts, offAxisDoubtId);
-    add(offAxis.up, perCoefficient * coefficient.best * off * offAxisBand.high);
-    add(offAxis.down, perCoefficient * coefficient.best * off * offAxisBand.low);
+    const best = perCoefficient * coefficient.best;
+    addAlongAxis(offAxis.up, state, axis, best * off * offAxisBand.high, node, wind);
+    addAlongAxis(offAxis.down, state, axis, best * off * offAxisBand.low, node, wind);
   }
+}
+
+/** Adds a force along one of the boat's axes at a body's point. */
+function addAlongAxis(
+  into: Sums,
+  state: SailingState,
+  axis: number,
+  force: number,
+  node: MemberNode,
+  wind: PointWind,
+): void {
+  const { rowX, rowY, rowZ } = state.rotation;
+  addPointForce(
+    into,
+    force * rowX[axis]!,
+    force * rowY[axis]!,
+    force * rowZ[axis]!,
+    node.x,
+    node.y,
+    node.z,
+    wind,
+  );
 }
 
 function offAxisAt(state: SailingState, wind: PointWind, speed: number): number {

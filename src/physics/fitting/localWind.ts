@@ -1,5 +1,5 @@
 import type { SailingState } from '../condition/sailingState';
-import { windSpeedMs } from '../wind/windProfile';
+import { logWindHeight, windSpeedAtLogMs } from '../wind/windProfile';
 import type { FittingInput } from './fittingInput';
 
 /** The air at one height: free (what the boat meets) and local (what the fitting meets), in the track's frame. */
@@ -52,7 +52,17 @@ export function settingAt(settings: SideSettings, middleY: number, state: Sailin
  * turn brings it from further aft.
  */
 export function windAt(state: SailingState, setting: Setting, heightM: number, out: PointWind): PointWind {
-  const speed = windSpeedMs(state.profile, heightM);
+  return windAtLog(state, setting, logWindHeight(heightM), out);
+}
+
+/** The same from the logarithm of the height, which members keep for each of their points. */
+export function windAtLog(
+  state: SailingState,
+  setting: Setting,
+  logHeight: number,
+  out: PointWind,
+): PointWind {
+  const speed = windSpeedAtLogMs(state.profile, logHeight);
   out.trueX = speed * state.flowX;
   out.trueY = speed * state.flowY;
   out.freeX = out.trueX - state.boatSpeedMs;

@@ -1,5 +1,5 @@
 import { addMeasuredArea } from '../body/measuredArea';
-import { addThreeAxisBody, bodyAxes, isDry } from '../body/threeAxisBody';
+import { addThreeAxisBody, bodyAxes } from '../body/threeAxisBody';
 import type { SailingState } from '../condition/sailingState';
 import {
   emptyMemberPoint,
@@ -24,8 +24,13 @@ export interface Methods {
 /** A fitting's members laid in the track's frame; the air does not move them, so its variants share one laying. */
 export type LaidMembers = readonly MemberGeometry[];
 
-export function layMembers(fitting: FittingInput, state: SailingState): LaidMembers {
-  return fitting.members.map((member) => memberGeometry(member, state.rotation, state.riseM));
+/** @param points overrides the number of Gauss points; for the accuracy test. */
+export function layMembers(
+  fitting: FittingInput,
+  state: SailingState,
+  points: number | null = null,
+): LaidMembers {
+  return fitting.members.map((member) => memberGeometry(member, state.rotation, state.riseM, points));
 }
 
 /** Called after each dry member with what it added and where; `point` is filled for bars only. */
@@ -42,7 +47,6 @@ const sharedBarDoubtIds = roundBarRegimes.map((regime) => `coefficient:roundBar:
 /**
  * Sums the force and moment of the deployed fitting in one state of the air, member by member at its own place.
  * @param doubts collects the changes of coefficients; null when only the sums are wanted.
- * @param points overrides the number of Gauss points; for the accuracy test.
  */
 export function sumDeployed(
   fitting: FittingInput,
@@ -51,10 +55,9 @@ export function sumDeployed(
   methods: Methods,
   doubts: CoefficientDoubts | null = null,
   visit: MemberVisitor | null = null,
-  points: number | null = null,
 ): Sums {
   const total = zeroSums();
-  const addMember = memberAdder(fitting, state, methods, doubts, points);
+  const addMember = memberAdder(fitting, state, methods, doubts);
   const settings = sideSettings(fitting, state);
   for (const geometry of laid) {
     const setting = settingAt(settings, geometry.middleY, state);
@@ -78,28 +81,22 @@ function memberAdder(
   state: SailingState,
   methods: Methods,
   doubts: CoefficientDoubts | null,
-  points: number | null,
 ): MemberAdder {
   const { shape } = fitting;
   if (shape.kind === 'roundBar') {
-    const run = barRun(shape, methods, points);
+    const run = barRun(shape, methods);
     return (geometry, setting, sums, point) =>
       integrateMember(geometry, state, setting, run, sums, doubts, point);
   }
   if (shape.kind === 'bluffBody') {
     const axes = bodyAxes(shape);
-    return (geometry, setting, sums) => {
-      addThreeAxisBody(geometry, axes, state, setting, sums, doubts, points);
-      return isDry(geometry);
-    };
+    return (geometry, setting, sums) => addThreeAxisBody(geometry, axes, state, setting, sums, doubts);
   }
-  return (geometry, setting, sums) => {
+  return (geometry, setting, sums) =>
     addMeasuredArea(geometry, shape.dragAreaM2, shape.doubtId, state, setting, sums, doubts);
-    return geometry.startHeightM > 0;
-  };
 }
 
-function barRun(shape: RoundBarShape, methods: Methods, points: number | null): MemberRun {
+function barRun(shape: RoundBarShape, methods: Methods): MemberRun {
   const section = prepareRoundBar(shape.diameter.valueM, shape.roughnessM, shape.coefficient);
   return {
     section,
@@ -107,7 +104,6 @@ function barRun(shape: RoundBarShape, methods: Methods, points: number | null): 
     friction: shape.friction,
     endMethod: methods.ends,
     doubtIds: shape.coefficient === null ? sharedBarDoubtIds : [shape.coefficientDoubtId],
-    points,
   };
 }
 

@@ -1,8 +1,7 @@
 import type { SailingState } from '../condition/sailingState';
-import { emptyWind, windAt, type PointWind, type Setting } from '../fitting/localWind';
+import { emptyWind, windAt, windAtLog, type PointWind, type Setting } from '../fitting/localWind';
 import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitting/pointForce';
 import type { Sums } from '../fitting/outcome';
-import { gaussLegendre } from '../numerics/gaussLegendre';
 import { frictionDoubtId } from '../doubt/doubtSource';
 import { effectiveSlenderness, type EndKind, type EndMethod } from '../section/endEffect';
 import {
@@ -12,8 +11,7 @@ import {
   type StripFlow,
 } from '../section/memberFamily';
 import { laminarFriction, roughFriction, turbulentFriction } from '../section/skinFriction';
-import { dryStretches, heightAlong, type MemberGeometry } from './memberGeometry';
-import { pointsBetween } from './quadraturePoints';
+import { heightAlong, type MemberGeometry, type MemberNode } from './memberGeometry';
 
 /** What the integration of a fitting's members needs beside their places. */
 export interface MemberRun {
@@ -23,8 +21,6 @@ export interface MemberRun {
   readonly endMethod: EndMethod;
   /** Names under which the section's coefficient doubts are kept, one per regime. */
   readonly doubtIds: readonly string[];
-  /** Overrides the number of Gauss points; for the accuracy test. */
-  readonly points: number | null;
 }
 
 /**
@@ -88,11 +84,9 @@ export function integrateMember(
   doubts: CoefficientDoubts | null,
   middle: MemberPoint,
 ): boolean {
-  if (geometry.lengthM === 0 || geometry.dryTo <= geometry.dryFrom) return false;
+  if (geometry.lengthM === 0 || geometry.nodes.length === 0) return false;
   fillMiddle(geometry, state, setting, run, middle, doubts !== null);
-  for (const [from, to] of dryStretches(geometry)) {
-    integrateStretch(from, to, geometry, state, setting, run, middle, sums, doubts);
-  }
+  for (const node of geometry.nodes) addStrip(node, geometry, state, setting, run, middle, sums, doubts);
   return true;
 }
 
@@ -139,9 +133,8 @@ function stripAt(
   section.strip(scratchFlow, strip, withBand);
 }
 
-function integrateStretch(
-  from: number,
-  to: number,
+function addStrip(
+  node: MemberNode,
   geometry: MemberGeometry,
   state: SailingState,
   setting: Setting,
@@ -150,66 +143,56 @@ function integrateStretch(
   sums: Sums,
   doubts: CoefficientDoubts | null,
 ): void {
-  const { start, end, axisX, axisY, axisZ, lengthM } = geometry;
-  const count = run.points ?? pointsBetween(heightAlong(geometry, from), heightAlong(geometry, to));
-  const rule = gaussLegendre(count);
-  const halfDensity = 0.5 * state.air.densityKgM3;
-  const widthPart = halfDensity * middle.endFactor * run.section.referenceWidthM * (to - from) * lengthM;
-  const frictionPart = halfDensity * middle.frictionBest * run.section.perimeterM * (to - from) * lengthM;
-  for (let i = 0; i < count; i += 1) {
-    const share = from + (to - from) * rule.nodes[i]!;
-    const weight = rule.weights[i]!;
-    const wind = windAt(state, setting, heightAlong(geometry, share), scratchWind);
-    const axial = wind.localX * axisX + wind.localY * axisY;
-    const normalX = wind.localX - axial * axisX;
-    const normalY = wind.localY - axial * axisY;
-    const normalZ = -axial * axisZ;
-    const cross = Math.sqrt(normalX * normalX + normalY * normalY + normalZ * normalZ);
-    const speed = Math.sqrt(wind.localX * wind.localX + wind.localY * wind.localY);
-    stripAt(cross, speed, run.section, scratchStrip, doubts !== null);
-    const x = start[0] + share * (end[0] - start[0]);
-    const y = start[1] + share * (end[1] - start[1]);
-    const z = start[2] + share * (end[2] - start[2]);
-    const pressureArea = widthPart * weight * cross;
-    const drag = pressureArea * scratchStrip.drag;
-    const lift = pressureArea * scratchStrip.lift;
-    const liftX = axisY * normalZ - axisZ * normalY;
-    const liftY = axisZ * normalX - axisX * normalZ;
-    const liftZ = axisX * normalY - axisY * normalX;
-    const friction = frictionPart * weight * Math.abs(axial) * axial;
+  const { axisX, axisY, axisZ, lengthM } = geometry;
+  const { x, y, z } = node;
+  const wind = windAtLog(state, setting, node.logHeight, scratchWind);
+  const axial = wind.localX * axisX + wind.localY * axisY;
+  const normalX = wind.localX - axial * axisX;
+  const normalY = wind.localY - axial * axisY;
+  const normalZ = -axial * axisZ;
+  const cross = Math.sqrt(normalX * normalX + normalY * normalY + normalZ * normalZ);
+  const speed = Math.sqrt(wind.localX * wind.localX + wind.localY * wind.localY);
+  stripAt(cross, speed, run.section, scratchStrip, doubts !== null);
+  const pressureLength = 0.5 * state.air.densityKgM3 * node.weight * lengthM;
+  const pressureArea = pressureLength * middle.endFactor * run.section.referenceWidthM * cross;
+  const friction = pressureLength * middle.frictionBest * run.section.perimeterM * Math.abs(axial) * axial;
+  const liftX = axisY * normalZ - axisZ * normalY;
+  const liftY = axisZ * normalX - axisX * normalZ;
+  const liftZ = axisX * normalY - axisY * normalX;
+  const drag = pressureArea * scratchStrip.drag;
+  const lift = pressureArea * scratchStrip.lift;
+  addPointForce(
+    sums,
+    drag * normalX + lift * liftX + friction * axisX,
+    drag * normalY + lift * liftY + friction * axisY,
+    drag * normalZ + lift * liftZ + friction * axisZ,
+    x,
+    y,
+    z,
+    wind,
+  );
+  if (doubts === null) return;
+  const entry = coefficientEntry(doubts, run.doubtIds[scratchStrip.regime]!);
+  const addChange = (into: Sums, dragState: number, liftState: number): void => {
+    const dragChange = pressureArea * (dragState - scratchStrip.drag);
+    const liftChange = pressureArea * (liftState - scratchStrip.lift);
     addPointForce(
-      sums,
-      drag * normalX + lift * liftX + friction * axisX,
-      drag * normalY + lift * liftY + friction * axisY,
-      drag * normalZ + lift * liftZ + friction * axisZ,
+      into,
+      dragChange * normalX + liftChange * liftX,
+      dragChange * normalY + liftChange * liftY,
+      dragChange * normalZ + liftChange * liftZ,
       x,
       y,
       z,
       wind,
     );
-    if (doubts === null) continue;
-    const entry = coefficientEntry(doubts, run.doubtIds[scratchStrip.regime]!);
-    for (const high of [true, false]) {
-      const dragChange =
-        pressureArea * ((high ? scratchStrip.dragHigh : scratchStrip.dragLow) - scratchStrip.drag);
-      const liftChange =
-        pressureArea * ((high ? scratchStrip.liftHigh : scratchStrip.liftLow) - scratchStrip.lift);
-      addPointForce(
-        high ? entry.up : entry.down,
-        dragChange * normalX + liftChange * liftX,
-        dragChange * normalY + liftChange * liftY,
-        dragChange * normalZ + liftChange * liftZ,
-        x,
-        y,
-        z,
-        wind,
-      );
-    }
-    if (friction === 0) continue;
-    const frictionEntry = coefficientEntry(doubts, frictionDoubtId);
-    const up = friction * (roughFriction(middle.frictionReynolds) / middle.frictionBest - 1);
-    const down = friction * (laminarFriction(middle.frictionReynolds) / middle.frictionBest - 1);
-    addPointForce(frictionEntry.up, up * axisX, up * axisY, up * axisZ, x, y, z, wind);
-    addPointForce(frictionEntry.down, down * axisX, down * axisY, down * axisZ, x, y, z, wind);
-  }
+  };
+  addChange(entry.up, scratchStrip.dragHigh, scratchStrip.liftHigh);
+  addChange(entry.down, scratchStrip.dragLow, scratchStrip.liftLow);
+  if (friction === 0) return;
+  const frictionEntry = coefficientEntry(doubts, frictionDoubtId);
+  const up = friction * (roughFriction(middle.frictionReynolds) / middle.frictionBest - 1);
+  const down = friction * (laminarFriction(middle.frictionReynolds) / middle.frictionBest - 1);
+  addPointForce(frictionEntry.up, up * axisX, up * axisY, up * axisZ, x, y, z, wind);
+  addPointForce(frictionEntry.down, down * axisX, down * axisY, down * axisZ, x, y, z, wind);
 }

@@ -1,7 +1,18 @@
 import { toTrack, type BoatToTrack } from '../frames/boatToTrack';
 import type { PlacedMember } from '../fitting/fittingInput';
+import { gaussLegendre } from '../numerics/gaussLegendre';
 import type { TrackVector } from '../vector/vector3';
-import { lowestWindHeightM } from '../wind/windProfile';
+import { logWindHeight, lowestWindHeightM } from '../wind/windProfile';
+import { pointsBetween } from './quadraturePoints';
+
+/** One Gauss point of a member: where it is, in the track's frame, and the share of the whole length it stands for. */
+export interface MemberNode {
+  readonly weight: number;
+  readonly logHeight: number;
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
 
 /** A member laid in the track's frame, with the stretch of it that is above the water. */
 export interface MemberGeometry {
@@ -17,13 +28,19 @@ export interface MemberGeometry {
   /** Dry stretch as shares of the length, from <= to; both zero when nothing is dry. A dry point has 0 and 1. */
   readonly dryFrom: number;
   readonly dryTo: number;
-  /** Share of the length where the member passes 1 m, the kink of the wind laws; dryFrom when it does not. */
-  readonly kinkAt: number;
   /** Athwartships place of the middle in the boat's frame, m: which side it is on. */
   readonly middleY: number;
+  /** Gauss points of the dry stretch, in two pieces where it passes 1 m, the kink of the wind laws. */
+  readonly nodes: readonly MemberNode[];
 }
 
-export function memberGeometry(member: PlacedMember, rotation: BoatToTrack, riseM: number): MemberGeometry {
+/** @param points overrides the number of Gauss points a piece gets; for the accuracy test. */
+export function memberGeometry(
+  member: PlacedMember,
+  rotation: BoatToTrack,
+  riseM: number,
+  points: number | null = null,
+): MemberGeometry {
   const start = toTrack(rotation, member.start);
   const end = toTrack(rotation, member.end);
   const dx = end[0] - start[0];
@@ -34,7 +51,6 @@ export function memberGeometry(member: PlacedMember, rotation: BoatToTrack, rise
   const startHeightM = start[2] + riseM;
   const endHeightM = end[2] + riseM;
   const [dryFrom, dryTo] = dryShares(startHeightM, endHeightM);
-  const crossing = (lowestWindHeightM - startHeightM) / (endHeightM - startHeightM);
   return {
     start,
     end,
@@ -46,8 +62,8 @@ export function memberGeometry(member: PlacedMember, rotation: BoatToTrack, rise
     endHeightM,
     dryFrom,
     dryTo,
-    kinkAt: crossing > dryFrom && crossing < dryTo ? crossing : dryFrom,
     middleY: (member.start[1] + member.end[1]) / 2,
+    nodes: dryNodes(start, end, startHeightM, endHeightM, dryFrom, dryTo, points),
   };
 }
 
@@ -59,17 +75,39 @@ function dryShares(startHeightM: number, endHeightM: number): readonly [number, 
   return startHeightM < 0 ? [crossing, 1] : [0, crossing];
 }
 
+function dryNodes(
+  start: TrackVector,
+  end: TrackVector,
+  startHeightM: number,
+  endHeightM: number,
+  dryFrom: number,
+  dryTo: number,
+  points: number | null,
+): MemberNode[] {
+  const nodes: MemberNode[] = [];
+  if (dryTo <= dryFrom) return nodes;
+  const kink = (lowestWindHeightM - startHeightM) / (endHeightM - startHeightM);
+  const pieces = kink > dryFrom && kink < dryTo ? [dryFrom, kink, dryTo] : [dryFrom, dryTo];
+  const heightAt = (share: number): number => startHeightM + share * (endHeightM - startHeightM);
+  for (let piece = 0; piece + 1 < pieces.length; piece += 1) {
+    const from = pieces[piece]!;
+    const width = pieces[piece + 1]! - from;
+    const rule = gaussLegendre(points ?? pointsBetween(heightAt(from), heightAt(from + width)));
+    for (let i = 0; i < rule.nodes.length; i += 1) {
+      const share = from + width * rule.nodes[i]!;
+      nodes.push({
+        weight: width * rule.weights[i]!,
+        logHeight: logWindHeight(heightAt(share)),
+        x: start[0] + share * (end[0] - start[0]),
+        y: start[1] + share * (end[1] - start[1]),
+        z: start[2] + share * (end[2] - start[2]),
+      });
+    }
+  }
+  return nodes;
+}
+
 /** Height above the water at a share of the length, m. */
 export function heightAlong(geometry: MemberGeometry, share: number): number {
   return geometry.startHeightM + share * (geometry.endHeightM - geometry.startHeightM);
-}
-
-/** The dry length in one piece, or in two at the height where the wind laws have their kink. */
-export function dryStretches(geometry: MemberGeometry): readonly (readonly [from: number, to: number])[] {
-  const { dryFrom, dryTo, kinkAt } = geometry;
-  if (kinkAt <= dryFrom) return [[dryFrom, dryTo]];
-  return [
-    [dryFrom, kinkAt],
-    [kinkAt, dryTo],
-  ];
 }

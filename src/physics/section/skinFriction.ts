@@ -3,7 +3,8 @@ export const leastFrictionReynolds = 1e4;
 
 /** Prandtl-Schlichting: 0.455 / (log10 Re)^2.58, one side, mean over the length, to Re 1e9. Source: fox-mcdonald. */
 export function turbulentFriction(reynolds: number): number {
-  return 0.455 / (Math.LOG10E * Math.log(Math.max(reynolds, leastFrictionReynolds))) ** 2.58;
+  const logReynolds = Math.LOG10E * Math.log(Math.max(reynolds, leastFrictionReynolds));
+  return 0.455 * Math.exp(-2.58 * Math.log(logReynolds));
 }
 
 /** Blasius, laminar: 1.328 / sqrt(Re). Re below 5e5. Source: blasius. */

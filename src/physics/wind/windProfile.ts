@@ -13,11 +13,17 @@ export interface WindProfile {
   /** Friction velocity and roughness length of the log law; zero and one for the other laws. */
   readonly frictionVelocityMs: number;
   readonly roughnessLengthM: number;
+  /** u* / kappa and ln z0 of the log law. */
+  readonly logSlopeMs: number;
+  readonly logRoughness: number;
 }
 
 export const vonKarman = 0.4;
 export const standardGravityMs2 = 9.80665;
 export const referenceHeightM = 10;
+const logReferenceHeight = Math.log(referenceHeightM);
+/** Below this wind there is none to speak of and every law is uniform: the log law's roughness would vanish. */
+const calmMs = 1e-6;
 /** Below this height the wind of this height is used. */
 export const lowestWindHeightM = 1;
 
@@ -46,36 +52,65 @@ export function frictionVelocityMs(speedAt10Ms: number, charnock: number): numbe
 
 /** Profile that has `speedAt10Ms` at 10 m. */
 export function windProfile(law: WindLaw, speedAt10Ms: number): WindProfile {
-  if (law.kind !== 'log' || speedAt10Ms <= 0) {
-    return { law, speedAt10Ms, frictionVelocityMs: 0, roughnessLengthM: 1 };
+  if (law.kind !== 'log' || speedAt10Ms < calmMs) {
+    return { law, speedAt10Ms, frictionVelocityMs: 0, roughnessLengthM: 1, logSlopeMs: 0, logRoughness: 0 };
   }
   const friction = frictionVelocityMs(speedAt10Ms, law.charnock);
   const roughness = (law.charnock * friction * friction) / standardGravityMs2;
-  return { law, speedAt10Ms, frictionVelocityMs: friction, roughnessLengthM: roughness };
+  return {
+    law,
+    speedAt10Ms,
+    frictionVelocityMs: friction,
+    roughnessLengthM: roughness,
+    logSlopeMs: friction / vonKarman,
+    logRoughness: Math.log(roughness),
+  };
+}
+
+/** ln of the height, m, that the wind laws are entered with: 1 m or more. */
+export function logWindHeight(heightM: number): number {
+  return Math.log(Math.max(heightM, lowestWindHeightM));
 }
 
 /**
- * True wind speed, m/s, at a height above the water, m.
- * Log law: (u* / kappa) ln(z / z0). Power law: U10 (z / 10)^alpha. Uniform: U10.
+ * True wind speed, m/s, from the logarithm of the height (see `logWindHeight`), which members keep for each of their
+ * points. Log law: (u* / kappa) (ln z - ln z0). Power law: U10 exp(alpha (ln z - ln 10)). Uniform: U10.
  */
-export function windSpeedMs(profile: WindProfile, heightM: number): number {
+export function windSpeedAtLogMs(profile: WindProfile, logHeight: number): number {
   const { law } = profile;
-  if (law.kind === 'uniform' || profile.speedAt10Ms <= 0) return profile.speedAt10Ms;
-  const height = Math.max(heightM, lowestWindHeightM);
-  if (law.kind === 'power') return profile.speedAt10Ms * (height / referenceHeightM) ** law.exponent;
-  return (profile.frictionVelocityMs / vonKarman) * Math.log(height / profile.roughnessLengthM);
+  if (law.kind === 'uniform' || profile.speedAt10Ms < calmMs) return profile.speedAt10Ms;
+  if (law.kind === 'power')
+    return profile.speedAt10Ms * Math.exp(law.exponent * (logHeight - logReferenceHeight));
+  return profile.logSlopeMs * (logHeight - profile.logRoughness);
 }
 
-/** Wind at 10 m, m/s, that gives `speedMs` at `heightM`: direct for the power law, by secant steps for the log law. */
+/** True wind speed, m/s, at a height above the water, m: (u* / kappa) ln(z / z0), U10 (z / 10)^alpha, or U10. */
+export function windSpeedMs(profile: WindProfile, heightM: number): number {
+  return windSpeedAtLogMs(profile, logWindHeight(heightM));
+}
+
+/** Strongest wind at 10 m that an inverse looks for, m/s. */
+const strongestWindMs = 200;
+
+/**
+ * Wind at 10 m, m/s, that gives `speedMs` at `heightM`. Direct for the power law; by halving a bracket for the log law,
+ * whose speed rises with the wind at 10 m wherever its roughness stays small against the height. A speed that no wind
+ * up to 200 m/s reaches there (a gale read at 1 m) gives the bracket's end.
+ */
 export function speedAt10From(law: WindLaw, speedMs: number, heightM: number): number {
-  if (speedMs <= 0 || law.kind === 'uniform') return Math.max(speedMs, 0);
-  const height = Math.max(heightM, lowestWindHeightM);
-  if (law.kind === 'power') return speedMs / (height / referenceHeightM) ** law.exponent;
-  let speedAt10Ms = speedMs;
-  for (let step = 0; step < 60; step += 1) {
-    const ratio = speedMs / windSpeedMs(windProfile(law, speedAt10Ms), height);
-    speedAt10Ms *= ratio;
-    if (Math.abs(ratio - 1) < 1e-14) break;
+  if (speedMs < calmMs || law.kind === 'uniform') return Math.max(speedMs, 0);
+  const logHeight = logWindHeight(heightM);
+  if (law.kind === 'power') return speedMs / Math.exp(law.exponent * (logHeight - logReferenceHeight));
+  if (logHeight === logReferenceHeight) return speedMs;
+  const speedAt = (speedAt10Ms: number): number => windSpeedAtLogMs(windProfile(law, speedAt10Ms), logHeight);
+  let low = speedMs / 2;
+  let high = speedMs;
+  while (speedAt(low) > speedMs) low /= 2;
+  while (speedAt(high) < speedMs && high < strongestWindMs) high = Math.min(1.2 * high, strongestWindMs);
+  for (let step = 0; step < 80 && high - low > 1e-15 * high; step += 1) {
+    const middle = (low + high) / 2;
+    if (speedAt(middle) < speedMs) low = middle;
+    else high = middle;
   }
-  return speedAt10Ms;
+  return (low + high) / 2;
 }

@@ -82,7 +82,7 @@ function isOnCentreline(placement: ProjectPlacement): boolean {
 }
 
 /** How many members a placement lays out. */
-export function memberCount({ row, pair }: ProjectPlacement): number {
+function memberCount({ row, pair }: ProjectPlacement): number {
   return (row === null ? 1 : row.count) * (pair ? 2 : 1);
 }
 
