@@ -46,9 +46,7 @@ export function itemReasons({ item, fitting, status, contradiction }: ItemAccoun
   const reasons: string[] = [];
   if (contradiction !== null) reasons.push(contradiction.message);
   if (status === 'withheld') {
-    reasons.push(
-      'Safety-required: shown, but outside every total until a named person has given a reason.',
-    );
+    reasons.push('Safety-required: shown, but outside every total until a named person has given a reason.');
   }
   if (status === 'counted' && fitting?.flags.safetyRequired === true && item.safetyReason !== null) {
     reasons.push(`Safety-required; reason by ${item.safetyReason.person}: ${item.safetyReason.reason}`);
