@@ -22,6 +22,11 @@ export const roughCrisisConstant = 6000;
 export const inclinedCrisisExponent = 1.87;
 /** cos(60 deg): beyond 60 deg of yaw the onset is held. */
 const leastInclinationCosine = 0.5;
+/** log10 Re from which, and where fully, there is a crisis to meet: roughness and inclination act on this ramp. */
+const crisisRampFrom = 4;
+const crisisRampTo = 4.8;
+/** The crisis comes at most a factor of ten earlier, roughness and inclination together (assumed). */
+const largestOnsetShift = 1;
 /** EN's roughness line counts from k/d 1e-5, its smoothest, and fully from 1e-4. */
 const smoothestRoughness = 1e-5;
 /** Best value behind the crisis of a rough bar: halfway, in the logarithm, from the smooth curve to EN's line (assumed). */
@@ -54,7 +59,7 @@ export function roundBarSurface(roughnessM: number, diameterM: number): RoundBar
   const critical = relativeRoughness > 0 ? roughCrisisConstant / Math.sqrt(relativeRoughness) : Infinity;
   return {
     relativeRoughness,
-    onsetShift: Math.min(Math.max(Math.log10(smoothCrisisReynolds / critical), 0), 1),
+    onsetShift: Math.max(Math.log10(smoothCrisisReynolds / critical), 0),
     enShare:
       enShareBehindCrisis * smoothStep(-5, -4, Math.log10(Math.max(relativeRoughness, smoothestRoughness))),
     enNumerator: enNumerator(relativeRoughness),
@@ -92,7 +97,7 @@ export function enRoundBarCoefficient(reynolds: number, relativeRoughness: numbe
  * Drag coefficient of a round bar on diameter x length, from the Reynolds number of the flow across its axis.
  *
  * - `best`: the table, entered at a Reynolds number that roughness and inclination move towards the crisis
- *   (fully from Re 4e4 up, not at all below 1e4, where there is no crisis to meet); behind it a rough bar lies between
+ *   (fully from Re 6e4 up, not at all below 1e4, where there is no crisis to meet); behind it a rough bar lies between
  *   the smooth curve and EN's line.
  * - `high`: the later onset of the two, and EN's line behind the crisis, which does not move the onset.
  * - `low`: the earlier onset.
@@ -114,9 +119,10 @@ export function roundBarDrag(
   const piece = pieceAt(roundBarTable, shifted);
   const smoothBest = valueOnPiece(roundBarTable, roundBarColumn.best, piece, shifted);
   const line = enLineFromLogs(logReynolds, surface.enNumerator);
+  const crisisShare = smoothStep(crisisRampFrom, crisisRampTo, logReynolds);
   out.best =
-    surface.enShare > 0 && line > smoothBest
-      ? smoothBest * (line / smoothBest) ** surface.enShare
+    crisisShare * surface.enShare > 0 && line > smoothBest
+      ? smoothBest * (line / smoothBest) ** (crisisShare * surface.enShare)
       : smoothBest;
   out.logCrisisReynolds = shifted;
   out.regime = regimeAt(shifted);
@@ -124,28 +130,32 @@ export function roundBarDrag(
   out.low = valueOnPiece(roundBarTable, roundBarColumn.low, piece, shifted);
   const earlyHigh = valueOnPiece(roundBarTable, roundBarColumn.high, piece, shifted);
   const lateHigh = valueAt(roundBarTable, roundBarColumn.high, logReynolds);
-  out.high = Math.max(earlyHigh, lateHigh, line);
+  const smoothHigh = Math.max(earlyHigh, lateHigh);
+  out.high = smoothHigh + crisisShare * Math.max(line - smoothHigh, 0);
   widenBeyond45(out, inclinationCosine);
   return out;
 }
 
 /** How far the entry moves towards the crisis, in log10 of the Reynolds number. */
 function onsetShiftAt(logReynolds: number, surface: RoundBarSurface, inclinationCosine: number): number {
-  if (logReynolds <= 4) return 0;
+  if (logReynolds <= crisisRampFrom) return 0;
   const cosine = Math.max(inclinationCosine, leastInclinationCosine);
   const inclined = cosine < 1 ? -inclinedCrisisExponent * Math.LOG10E * Math.log(cosine) : 0;
-  return (surface.onsetShift + inclined) * smoothStep(4, 4.6, logReynolds);
+  return (
+    Math.min(surface.onsetShift + inclined, largestOnsetShift) *
+    smoothStep(crisisRampFrom, crisisRampTo, logReynolds)
+  );
 }
 
 /**
  * The cross-flow principle is measured to about 45 deg of yaw and fair to 60 (from memory: Van Atta 1968, Ramberg
- * 1983). From 45 to 60 deg of yaw the band grows to one and a half times its width.
+ * 1983). From 45 to 60 deg of yaw the band grows to one and a half times its width, in the logarithm.
  */
 function widenBeyond45(drag: RoundBarDrag, inclinationCosine: number): void {
   if (inclinationCosine >= Math.SQRT1_2) return;
   const growth = 1 + 0.5 * (1 - smoothStep(0.5, Math.SQRT1_2, inclinationCosine));
-  drag.low = Math.max(drag.best - growth * (drag.best - drag.low), 0.1 * drag.best);
-  drag.high = drag.best + growth * (drag.high - drag.best);
+  drag.low = drag.best * (drag.low / drag.best) ** growth;
+  drag.high = drag.best * (drag.high / drag.best) ** growth;
 }
 
 function regimeAt(logCrisisReynolds: number): number {

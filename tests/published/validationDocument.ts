@@ -1,0 +1,226 @@
+import type { Confidence } from '../../src/physics/sources';
+import { judgeCheck, type Verdict } from './judgeCheck';
+import { checkKinds, type CheckKind, type PublishedCheck } from './publishedCheck';
+
+interface Judged {
+  readonly check: PublishedCheck;
+  readonly verdict: Verdict;
+}
+
+const kindMeanings: Readonly<Record<CheckKind, string>> = {
+  transcription:
+    'a formula or table of the model against the numbers printed with it. It finds slips of the pen and proves nothing about the air.',
+  external: "somebody else's worked answer, handbook value, formula or program, run through the model.",
+  measurement: 'data that the model was not made from.',
+};
+
+const confidenceMeanings: Readonly<Record<Confidence, string>> = {
+  read: 'the source itself was read, or the program run',
+  'second-hand': 'the source was read in the words, code or notes of somebody who quotes it',
+  'from memory': 'usual and plausible, but nothing was read',
+  derived: 'worked out from the formula or the inputs that the source gives, apart from the model',
+  'common practice, no source': 'carried about in the trade',
+};
+
+const topicNotes: Readonly<Record<string, string>> = {
+  'Worked examples':
+    'Force and power come from the whole fitting, with the coefficient typed as the answer states it. Steps that a source leaves out were worked out again from its inputs: they are "derived", and count as transcription.',
+  'Round bar across the wind':
+    'Curves that the band of the round bar was drawn around are measured data, but the model was made from them: they count as transcription, and the check is that the band still holds them.',
+  'Finite length':
+    "The model takes DNV's table. Wieselsberger's cylinders and Jorgensen's chart were not used to make it here, but Jorgensen's ratios and the table itself may go back to the same tunnel tests: the rows are not as independent as their number suggests.",
+  'Inclined bars and friction':
+    "The bars have a typed coefficient of 1.1 and no friction; Hoerner's constant 0.02 for the friction is added to what they give.",
+};
+
+/** Five figures; powers of ten where decimals would be long. */
+function five(value: number): string {
+  if (Math.abs(value) < 1e-9) return '0';
+  const size = Math.abs(value);
+  return size < 1e-3 || size >= 1e6 ? value.toExponential(4) : value.toPrecision(5);
+}
+
+function percent(relative: number): string {
+  const size = 100 * Math.abs(relative);
+  if (size < 0.0005) return '< 0.001 %';
+  return `${relative < 0 ? '-' : '+'}${size.toFixed(3)} %`;
+}
+
+function differenceText({ relative, difference }: Verdict): string {
+  return relative === null ? five(difference) : percent(relative);
+}
+
+function computedText({ computed, band }: Verdict): string {
+  return band === null ? five(computed) : `${five(computed)} (${five(band.low)} to ${five(band.high)})`;
+}
+
+function toleranceText({ tolerance, toleranceReason }: PublishedCheck): string {
+  const size =
+    'absolute' in tolerance
+      ? String(Number(tolerance.absolute.toPrecision(3)))
+      : `${Number((100 * tolerance.relative).toPrecision(3))} %`;
+  return `${size}: ${toleranceReason}`;
+}
+
+function tableRow(cells: readonly string[]): string {
+  return `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
+}
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string[] {
+  return [tableRow(head), tableRow(head.map(() => '---')), ...rows.map(tableRow)];
+}
+
+function checkTable(judged: readonly Judged[]): string[] {
+  const head = [
+    'check',
+    'kind',
+    'what',
+    'source',
+    'confidence',
+    'printed',
+    'computed (low to high)',
+    'difference',
+    'tolerance and why',
+  ];
+  return table(
+    head,
+    judged.map(({ check, verdict }) => [
+      check.id,
+      check.kind,
+      check.unit === '1' ? check.what : `${check.what} (${check.unit})`,
+      `${check.source.title}; ${check.source.where}`,
+      check.confidence,
+      check.printedText,
+      computedText(verdict),
+      differenceText(verdict),
+      toleranceText(check),
+    ]),
+  );
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = sorted.length / 2;
+  const upper = sorted[Math.floor(middle)] ?? NaN;
+  return Number.isInteger(middle) ? ((sorted[middle - 1] ?? NaN) + upper) / 2 : upper;
+}
+
+function unsigned(relative: number): string {
+  return percent(relative).replace('+', '');
+}
+
+/** Differences of checks that ask for a number and of those that ask for a range have nothing to do with each other. */
+function summaryRow(
+  topic: string,
+  kind: CheckKind,
+  isRange: boolean,
+  judged: readonly Judged[],
+): string[] | null {
+  const family = judged.filter(
+    ({ check, verdict }) =>
+      check.topic === topic && check.kind === kind && (verdict.band !== null) === isRange,
+  );
+  if (family.length === 0) return null;
+  const sizes = family.flatMap(({ check, verdict: { relative } }) =>
+    relative === null ? [] : [{ id: check.id, size: Math.abs(relative) }],
+  );
+  const largest = sizes.reduce((most, one) => (one.size > most.size ? one : most), { id: '', size: -1 });
+  // Differences of the last bits of a double have an order, but no meaning.
+  const largestText =
+    largest.size < 5e-6 ? unsigned(largest.size) : `${unsigned(largest.size)} (${largest.id})`;
+  return [
+    topic,
+    isRange ? `${kind}, inside a range` : kind,
+    String(family.length),
+    unsigned(median(sizes.map(({ size }) => size))),
+    largestText,
+  ];
+}
+
+function countRow(kind: CheckKind, checks: readonly PublishedCheck[]): string[] {
+  const ofKind = checks.filter((check) => check.kind === kind);
+  const known = ofKind.filter(({ knownDisagreement }) => knownDisagreement !== undefined).length;
+  return [kind, kindMeanings[kind], String(ofKind.length - known), String(known)];
+}
+
+function disagreementRow({ check, verdict }: Judged): string[] {
+  return [
+    check.id,
+    check.kind,
+    check.what,
+    `${check.source.title}; ${check.source.where}`,
+    check.confidence,
+    check.printedText,
+    five(verdict.computed),
+    differenceText(verdict),
+    check.knownDisagreement?.reason ?? '',
+  ];
+}
+
+function introduction(checks: readonly PublishedCheck[]): string[] {
+  return [
+    '# Validation',
+    '',
+    'Published numbers, and what the code of this project gives for them. The tests run every check. This page is written by',
+    '`npm run validation`, and the tests fail when it has gone stale.',
+    '',
+    'A check agrees when the computed value lies within the tolerance of the printed one. Where the model claims a range rather',
+    'than a number, the range stands in brackets, and the printed value must lie in it, give or take the tolerance. No',
+    'tolerance was widened to make a check pass: where model and source differ by more, the check stands under',
+    '[Disagreements](#disagreements), is not counted as agreeing, and the tests notice when its size changes.',
+    '',
+    'Three kinds are counted apart, because they prove different things:',
+    '',
+    ...table(
+      ['kind', 'meaning', 'agree', 'disagree'],
+      checkKinds.map((kind) => countRow(kind, checks)),
+    ),
+    '',
+    'How sure a source is:',
+    '',
+    ...table(['confidence', 'meaning'], Object.entries(confidenceMeanings)),
+    '',
+  ];
+}
+
+/** The whole of docs/validation.md: the same text for the same checks, on every machine. */
+export function validationDocument(checks: readonly PublishedCheck[]): string {
+  const judged = checks.map((check) => ({ check, verdict: judgeCheck(check) }));
+  const agreeing = judged.filter(({ check }) => check.knownDisagreement === undefined);
+  const disagreeing = judged.filter(({ check }) => check.knownDisagreement !== undefined);
+  const topics = [...new Set(checks.map(({ topic }) => topic))];
+  const summary = topics.flatMap((topic) =>
+    checkKinds.flatMap((kind) =>
+      [false, true].flatMap((isRange) => {
+        const row = summaryRow(topic, kind, isRange, agreeing);
+        return row === null ? [] : [row];
+      }),
+    ),
+  );
+  return [
+    ...introduction(checks),
+    '## Families',
+    '',
+    'Size of the difference, without its sign, over the checks that agree (rows with a printed zero left out). Where a range is',
+    'claimed, the difference is that of its best value, and only the range is held to.',
+    '',
+    ...table(['family', 'kind', 'checks', 'median', 'largest'], summary),
+    '',
+    '## Disagreements',
+    '',
+    'The model stays as it is, for the reason in the last column.',
+    '',
+    ...table(
+      ['check', 'kind', 'what', 'source', 'confidence', 'printed', 'computed', 'difference', 'reason'],
+      disagreeing.map(disagreementRow),
+    ),
+    ...topics.flatMap((topic) => [
+      '',
+      `## ${topic}`,
+      '',
+      ...(topicNotes[topic] === undefined ? [] : [topicNotes[topic], '']),
+      ...checkTable(agreeing.filter(({ check }) => check.topic === topic)),
+    ]),
+    '',
+  ].join('\n');
+}
