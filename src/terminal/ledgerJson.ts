@@ -160,6 +160,11 @@ function resultOf(result: Result, fittings: readonly ProjectFitting[]) {
   };
 }
 
+/** A step of the plan: the total with its ranges; its doubts stand with the savings. */
+function stepOf(total: Result | null) {
+  return total === null ? null : { ...total.outcome, ranges: total.ranges };
+}
+
 function savingOf(saving: Saving, fittings: readonly ProjectFitting[]) {
   return {
     ...saving.change,
@@ -217,7 +222,7 @@ function itemOf(account: ItemAccount, fittings: readonly ProjectFitting[]) {
     cost: item.cost,
     savingInOrder: savingInOrder === null ? null : savingOf(savingInOrder, fittings),
     savingAlone: savingAlone === null ? null : savingOf(savingAlone, fittings),
-    totalBefore: totalBefore === null ? null : resultOf(totalBefore, fittings),
-    totalAfter: totalAfter === null ? null : resultOf(totalAfter, fittings),
+    totalBefore: stepOf(totalBefore),
+    totalAfter: stepOf(totalAfter),
   };
 }

@@ -2,9 +2,10 @@ import type { Project } from '../project/file/schema';
 import type { ProjectLedger } from '../project/ledger/ledgerTypes';
 import { cautions } from '../project/wording/cautions';
 import { noticeText } from '../project/wording/noticeText';
-import { formatQuantity, formatValue } from '../units/print';
+import { formatQuantity } from '../units/print';
 import { conditionLines } from './conditionLines';
-import { footnotesOf, type Footnote } from './footnotes';
+import { formatCount } from './figures';
+import { footnoteLines, footnotesOf } from './footnotes';
 import { planLines } from './planTable';
 import { hasTwoSides, rowTable } from './rowTable';
 import { safeLine } from './safeText';
@@ -22,7 +23,7 @@ export function ledgerTable(project: Project, ledger: ProjectLedger): string[] {
     totalsTable(ledger),
     lossLines(ledger),
     ...[ledger.plan, ledger.against].map((account) => (account === null ? [] : planLines(project, account))),
-    [...ledger.notices.flatMap((notice) => wrap(noticeText(notice))), ...footnotes.flatMap(footnoteLines)],
+    [...ledger.notices.flatMap((notice) => wrap(noticeText(notice))), ...footnoteLines(footnotes)],
     cautions.flatMap((caution) => wrap(caution)),
   ];
   return sections
@@ -59,7 +60,7 @@ function leftOutLines({ rows }: ProjectLedger): string[] {
   return rows.flatMap(({ number, fitting, excludedReason }) =>
     excludedReason === null
       ? []
-      : wrap(`Left out of the sums: ${formatValue(number, '1')} ${fitting.name} (${excludedReason})`),
+      : wrap(`Left out of the sums: ${formatCount(number)} ${fitting.name} (${excludedReason})`),
   );
 }
 
@@ -73,11 +74,4 @@ function lossLines({ losses }: ProjectLedger): string[] {
     ),
     `  Sum of the losses: ${formatQuantity(losses.total.outcome.trackPowerW, 'W')}`,
   ];
-}
-
-function footnoteLines({ text, numbers }: Footnote, place: number): string[] {
-  return wrap(
-    `[${place + 1}] ${text} (No. ${numbers.map((number) => formatValue(number, '1')).join(', ')})`,
-    '    ',
-  );
 }

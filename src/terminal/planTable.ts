@@ -2,39 +2,49 @@ import type { Saving } from '../physics/ledger/ledgerSums';
 import type { Project } from '../project/file/schema';
 import type { ItemAccount, PlanAccount } from '../project/ledger/ledgerTypes';
 import { itemChangeLabel, itemReasons, itemStatusLabel } from '../project/wording/itemText';
-import { columnDecimals, formatQuantity, formatValue, formatValueRange } from '../units/print';
+import { formatQuantity, formatValue } from '../units/print';
+import { formatAt, formatCount, formatRangeAt, placesOf } from './figures';
 import { layTable, wrap, type TableLine } from './textTable';
+
+/** Decimals that the columns of a plan share. */
+interface Places {
+  readonly watts: number;
+  readonly mass: number;
+  readonly cost: number;
+}
 
 /** A plan's items with their savings against the boat as sailed, what they weigh and cost, and why they count or not. */
 export function planLines(project: Project, account: PlanAccount): string[] {
   const plan = project.plans.find(({ id }) => id === account.planId);
-  const decimals = columnDecimals(
-    [account.together, ...account.items.flatMap(savingsOf)].map(({ change }) => change.trackPowerW),
-    'W',
-  );
-  const lines: TableLine[] = account.items.map((item, i) => itemLine(item, i + 1, decimals));
+  const { balance, together, items } = account;
+  const places = placesOfPlan(account);
+  const lines: TableLine[] = items.map((item, i) => itemLine(item, i + 1, places));
   if (account.isTogetherNamed) {
-    const cells = [
-      '',
-      'together (beyond the savings alone)',
-      '',
-      '',
-      ...savingCells(account.together, decimals),
-    ];
+    const cells = ['', 'together (beyond the savings alone)', '', '', ...savingCells(together, places.watts)];
     lines.push({ kind: 'cells', cells });
   }
-  const { balance } = account;
   lines.push({ kind: 'rule' });
-  lines.push({
-    kind: 'cells',
-    cells: ['', 'Counted items', '', '', '', '', '', mass(balance.massChangeKg), money(balance.cost)],
-  });
+  const sums = [formatAt(balance.massChangeKg, 'kg', places.mass), formatAt(balance.cost, '1', places.cost)];
+  lines.push({ kind: 'cells', cells: ['', 'Counted items', '', '', '', '', '', ...sums] });
   return [
     `Plan ${plan?.name ?? account.planId}: track power saved against the boat as sailed`,
     ...layTable(columns(project.currency), lines),
-    ...reasonLines(account.items),
+    ...reasonLines(items),
     ...momentLines(account),
   ];
+}
+
+function placesOfPlan({ items, together, balance }: PlanAccount): Places {
+  const savings = [together, ...items.flatMap(savingsOf)];
+  const masses = [balance.massChangeKg, ...items.map(({ item }) => item.massChangeKg)];
+  return {
+    watts: placesOf(
+      savings.map(({ change }) => change.trackPowerW),
+      'W',
+    ),
+    mass: placesOf(masses, 'kg'),
+    cost: items.every(({ item }) => Number.isInteger(item.cost)) ? 0 : 2,
+  };
 }
 
 function columns(currency: string) {
@@ -56,44 +66,35 @@ function savingsOf({ savingInOrder, savingAlone }: ItemAccount): Saving[] {
   return [savingInOrder, savingAlone].filter((saving): saving is Saving => saving !== null);
 }
 
-function itemLine(account: ItemAccount, place: number, decimals: number): TableLine {
+function itemLine(account: ItemAccount, place: number, places: Places): TableLine {
   const { item, fitting, status, savingInOrder, savingAlone } = account;
   return {
     kind: 'cells',
     cells: [
-      formatValue(place, '1'),
+      formatCount(place),
       item.name,
       `${fitting?.name ?? item.fittingId}: ${itemChangeLabel(item.change.kind)}`,
       itemStatusLabel(status),
-      ...savingCells(savingInOrder, decimals),
-      savingAlone === null ? '' : formatValue(savingAlone.change.trackPowerW, 'W', { decimals }),
-      mass(item.massChangeKg),
-      money(item.cost),
+      ...savingCells(savingInOrder, places.watts),
+      savingAlone === null ? '' : formatAt(savingAlone.change.trackPowerW, 'W', places.watts),
+      formatAt(item.massChangeKg, 'kg', places.mass),
+      formatAt(item.cost, '1', places.cost),
     ],
   };
 }
 
 function savingCells(saving: Saving | null, decimals: number): string[] {
   if (saving === null) return ['', ''];
-  const { low, high } = saving.ranges.item.trackPowerW;
   return [
-    formatValue(saving.change.trackPowerW, 'W', { decimals }),
-    formatValueRange(low, high, 'W', { decimals }),
+    formatAt(saving.change.trackPowerW, 'W', decimals),
+    formatRangeAt(saving.ranges.item.trackPowerW, 'W', decimals),
   ];
-}
-
-function mass(massKg: number): string {
-  return formatValue(massKg, 'kg', { decimals: 1 });
-}
-
-function money(cost: number): string {
-  return formatValue(cost, '1', { decimals: Number.isInteger(cost) ? 0 : 2 });
 }
 
 function reasonLines(items: readonly ItemAccount[]): string[] {
   return items.flatMap((account, i) => {
     const reasons = itemReasons(account);
-    return reasons.length === 0 ? [] : wrap(`Item ${formatValue(i + 1, '1')}: ${reasons.join(' ')}`);
+    return reasons.length === 0 ? [] : wrap(`Item ${formatCount(i + 1)}: ${reasons.join(' ')}`);
   });
 }
 

@@ -2,7 +2,8 @@ import type { MemberTrace } from '../physics/fitting/memberTrace';
 import type { OutcomeKey } from '../physics/fitting/outcome';
 import { savingOf, totalOf, type Result, type RowResult, type Saving } from '../physics/ledger/ledgerSums';
 import type { LedgerRow, ProjectLedger } from '../project/ledger/ledgerTypes';
-import { columnDecimals, formatQuantity, formatValue, formatValueRange } from '../units/print';
+import { formatQuantity } from '../units/print';
+import { formatAt, formatCount, formatRangeAt, placesOf } from './figures';
 import { marksOf, type Footnote } from './footnotes';
 import { layTable, type Column, type TableLine } from './textTable';
 
@@ -26,7 +27,7 @@ interface Shown {
 /** The rows by zone, each zone's sum on its head, dearest first; what pushes the boat along stands by itself. */
 export function rowTable(ledger: ProjectLedger, footnotes: readonly Footnote[]): string[] {
   const shown: Shown = { fullPrice: ledger.hasFullPrice, after: hasTwoSides(ledger) };
-  const places = placesOf(ledger.rows);
+  const places = placesOfRows(ledger.rows);
   const lines: TableLine[] = [];
   for (const { name, rows } of groupsOf(ledger)) {
     lines.push({ kind: 'cells', cells: sumCells(name, ledger.rows, rows, shown, places) });
@@ -85,18 +86,18 @@ function pushes({ before }: LedgerRow): boolean {
   return before.outcome.trackPowerW < 0;
 }
 
-function placesOf(rows: readonly LedgerRow[]): Places {
+function placesOfRows(rows: readonly LedgerRow[]): Places {
   const of = (key: OutcomeKey): number[] =>
     rows.flatMap(({ before, after }) => [before.outcome[key], after.outcome[key]]);
   return {
-    newtons: columnDecimals(of('dragAgainstTrackN'), 'N'),
-    watts: columnDecimals(of('trackPowerW'), 'W'),
+    newtons: placesOf(of('dragAgainstTrackN'), 'N'),
+    watts: placesOf(of('trackPowerW'), 'W'),
   };
 }
 
 function rowCells(row: LedgerRow, footnotes: readonly Footnote[], shown: Shown, places: Places): string[] {
   return [
-    formatValue(row.number, '1'),
+    formatCount(row.number),
     `  ${row.fitting.name}`,
     rankText(row),
     ...resultCells(row.before, shown, places),
@@ -110,7 +111,7 @@ function rowCells(row: LedgerRow, footnotes: readonly Footnote[], shown: Shown, 
 /** "3", or "3~" where doubt could put the next row before this one. */
 function rankText({ rank, isRankSafe }: LedgerRow): string {
   if (rank === null) return '';
-  return `${formatValue(rank, '1')}${isRankSafe === false ? '~' : ' '}`;
+  return `${formatCount(rank)}${isRankSafe === false ? '~' : ' '}`;
 }
 
 function sumCells(
@@ -135,12 +136,11 @@ function sumCells(
 }
 
 function resultCells({ outcome, ranges }: Result, shown: Shown, places: Places): string[] {
-  const { low, high } = ranges.item.trackPowerW;
-  const watts = (value: number): string => formatValue(value, 'W', { decimals: places.watts });
+  const watts = (value: number): string => formatAt(value, 'W', places.watts);
   return [
-    formatValue(outcome.dragAgainstTrackN, 'N', { decimals: places.newtons }),
+    formatAt(outcome.dragAgainstTrackN, 'N', places.newtons),
     watts(outcome.trackPowerW),
-    formatValueRange(low, high, 'W', { decimals: places.watts }),
+    formatRangeAt(ranges.item.trackPowerW, 'W', places.watts),
     watts(outcome.airPowerW),
     ...(shown.fullPrice ? [watts(outcome.fullPriceW)] : []),
   ];
@@ -148,14 +148,12 @@ function resultCells({ outcome, ranges }: Result, shown: Shown, places: Places):
 
 /** After, and what it saves; the saving stays blank where nothing was changed. */
 function afterCells(after: Result, saving: Saving | null, places: Places): string[] {
-  const decimals = { decimals: places.watts };
-  const left = formatValue(after.outcome.trackPowerW, 'W', decimals);
+  const left = formatAt(after.outcome.trackPowerW, 'W', places.watts);
   if (saving === null) return [left, '', ''];
-  const { low, high } = saving.ranges.item.trackPowerW;
   return [
     left,
-    formatValue(saving.change.trackPowerW, 'W', decimals),
-    formatValueRange(low, high, 'W', decimals),
+    formatAt(saving.change.trackPowerW, 'W', places.watts),
+    formatRangeAt(saving.ranges.item.trackPowerW, 'W', places.watts),
   ];
 }
 
@@ -172,7 +170,7 @@ function coefficientText(row: RowResult): string {
   if (best.length > 0) {
     const low = Math.min(...known('coefficientLow'));
     const high = Math.max(...known('coefficientHigh'));
-    return `${spread(best, (value) => formatValue(value, '1', { decimals: 2 }))} (${formatValueRange(low, high, '1', { decimals: 2 })})`;
+    return `${spread(best, (value) => formatAt(value, '1', 2))} (${formatRangeAt({ low, high }, '1', 2)})`;
   }
   const areas = members.map(({ dragAreaM2 }) => dragAreaM2);
   return areas.length === 0 ? '' : spread(areas, (value) => formatQuantity(value, 'm2'));

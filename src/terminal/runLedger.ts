@@ -11,14 +11,14 @@ import type { ReadText } from './readText';
 import { safeJson, safeLine } from './safeText';
 
 /** What the process does: its texts whole, and how it ends (0 done, 1 refused, 2 not understood). */
-export interface Outcome {
+export interface CommandResult {
   readonly exitCode: 0 | 1 | 2;
   readonly stdout: string;
   readonly stderr: string;
 }
 
 /** The whole command as a function: the file comes in through `read`, so that no test needs a process. */
-export function runLedger(words: readonly string[], read: (file: string) => ReadText): Outcome {
+export function runLedger(words: readonly string[], read: (file: string) => ReadText): CommandResult {
   const parsed = parseArguments(words);
   if (parsed.kind === 'help') return { exitCode: 0, stdout: `${usage}\n`, stderr: '' };
   if (parsed.kind === 'problem') {
@@ -34,12 +34,12 @@ export function runLedger(words: readonly string[], read: (file: string) => Read
   return answer(opened.project, command);
 }
 
-function refused(errors: readonly FieldError[]): Outcome {
+function refused(errors: readonly FieldError[]): CommandResult {
   const lines = errors.map(({ path, message }) => `${safeLine(path)}: ${safeLine(message)}\n`);
   return { exitCode: 1, stdout: '', stderr: lines.join('') };
 }
 
-function answer(project: Project, command: LedgerCommand): Outcome {
+function answer(project: Project, command: LedgerCommand): CommandResult {
   const asked = questionOf(project, command);
   if (!asked.ok) return refused(asked.errors);
   const computed = projectLedger(project, asked.question);

@@ -1,6 +1,5 @@
 /** Whole terminal commands: ESC or CSI sequences, and strings (titles, links) up to their end. */
 const escapeSequences =
-  // eslint-disable-next-line no-control-regex -- control characters are what this looks for
   /(?:\u001b[\]PX^_]|[\u009d\u0090\u0098\u009e\u009f])[^\u0007\u001b\u009c]*(?:\u0007|\u001b\\|\u009c)?|(?:\u001b\[|\u009b)[0-?]*[ -/]*[@-~]?|\u001b[ -/]*[0-~]?/gu;
 /** Control and format characters (reading direction, zero width), halves of characters, line separators. */
 const unprintable = /[\p{C}\p{Zl}\p{Zp}]/gu;

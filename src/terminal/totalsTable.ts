@@ -1,7 +1,8 @@
 import { outcomeQuantities, type Change, type DoubtedKey } from '../physics/fitting/outcome';
 import type { Ranges } from '../physics/doubt/doubts';
 import type { ProjectLedger } from '../project/ledger/ledgerTypes';
-import { columnDecimals, formatQuantity, formatValue, formatValueRange, printUnit } from '../units/print';
+import { formatQuantity, printUnit } from '../units/print';
+import { formatAt, formatRangeAt, placesOf } from './figures';
 import { hasTwoSides } from './rowTable';
 import { layTable, type Column, type TableLine } from './textTable';
 
@@ -49,14 +50,14 @@ export function totalsTable(ledger: ProjectLedger): string[] {
 function quantityLine(key: DoubtedKey, sides: readonly Side[]): TableLine {
   const { label, unit } = outcomeQuantities[key];
   const [name = label] = label.split(' about the ');
-  const decimals = columnDecimals(
+  const decimals = placesOf(
     sides.map(({ value }) => value[key]),
     unit,
   );
   const cells = sides.flatMap(({ value, ranges }) => [
-    formatValue(value[key], unit, { decimals }),
-    formatValueRange(ranges.item[key].low, ranges.item[key].high, unit, { decimals }),
-    formatValueRange(ranges.air[key].low, ranges.air[key].high, unit, { decimals }),
+    formatAt(value[key], unit, decimals),
+    formatRangeAt(ranges.item[key], unit, decimals),
+    formatRangeAt(ranges.air[key], unit, decimals),
   ]);
   return { kind: 'cells', cells: [`${name}, ${printUnit(unit)}`, ...cells] };
 }

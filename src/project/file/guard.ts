@@ -1,5 +1,5 @@
 /** Largest file, bytes of UTF-8. */
-const mostBytes = 8_000_000;
+export const mostBytes = 8_000_000;
 /** Deepest nesting; a project needs nine. */
 const deepest = 40;
 /** Most values and keys; the largest project allowed has fewer. */

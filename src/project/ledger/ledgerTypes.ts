@@ -31,6 +31,8 @@ export interface LedgerRow {
   readonly fittingId: string;
   /** The fitting as sailed. */
   readonly fitting: ProjectFitting;
+  /** The fitting on the before side: as sailed, or after the plan compared against; null when that plan removes it. */
+  readonly fittingBefore: ProjectFitting | null;
   /** The fitting after the plan; null when the plan removes it. */
   readonly fittingAfter: ProjectFitting | null;
   readonly excludedReason: string | null;

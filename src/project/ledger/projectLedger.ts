@@ -2,6 +2,7 @@ import type { Notice } from '../../physics/fitting/notice';
 import { orderIsSafe, savingOf, totalOf, zeroResult, type RowResult } from '../../physics/ledger/ledgerSums';
 import { lossBlock } from '../../physics/ledger/losses';
 import { windLawNotice } from '../../physics/ledger/windLawNotice';
+import type { FittingState } from '../core/fittingState';
 import type { Project, ProjectFitting, ProjectZone } from '../file/schema';
 import type { FittingStates } from '../refit/applyItem';
 import { applyPlan, shelterLost, statesAsSailed, type AppliedPlan } from '../refit/applyPlan';
@@ -156,7 +157,8 @@ function rowFor(
     number,
     fittingId: fitting.id,
     fitting,
-    fittingAfter: stateAfter === undefined || stateAfter.gone === 'removed' ? null : stateAfter.fitting,
+    fittingBefore: presentFitting(stateBefore),
+    fittingAfter: presentFitting(stateAfter),
     excludedReason: fitting.excluded?.reason ?? null,
     before: rowBefore,
     after: rowAfter,
@@ -167,6 +169,10 @@ function rowFor(
     rank: null,
     isRankSafe: null,
   };
+}
+
+function presentFitting(state: FittingState | undefined): ProjectFitting | null {
+  return state === undefined || state.gone === 'removed' ? null : state.fitting;
 }
 
 /** The rows in the file's order, each with its rank by track power and whether the next one stays behind it. */

@@ -13,8 +13,8 @@ const texts: Record<NoticeCode, (values: Values) => string> = {
   'en-slenderness-stops': () =>
     'The other view of the end effect, EN 1991-1-4, stops at a slenderness of 70; beyond it that view fades to no end effect at 200.',
   'partly-under-water': ({ members = 0 }) =>
-    `${formatValue(members, '1')} ${members === 1 ? 'member reaches' : 'members reach'} below the water; what is under water is left out.`,
-  'under-water': () => 'All of it is under water in this condition: no force.',
+    `${formatValue(members, '1', { decimals: 0 })} ${members === 1 ? 'member reaches' : 'members reach'} below the water; what is under water is left out.`,
+  'under-water': () => 'All of it is under water: no force.',
   'shelter-removed': () => 'What shelters it is gone after the plan: its exposure is now in doubt.',
   'deck-among-waves': ({ spanShare = 0 }) =>
     `Deck height lies among the waves; the wind laws differ by ${formatValue(100 * spanShare, '1')} % in the total.`,
