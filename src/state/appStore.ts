@@ -20,6 +20,8 @@ interface ProjectSlice {
   readonly openFailure: OpenFailure | null;
   /** Opens a project file; on failure the open project stays and the errors are kept for the page. */
   openText(fileName: string, text: string): void;
+  /** A file that was not even read: too large, unreadable, more than one. */
+  refuseFile(fileName: string, message: string): void;
   dismissFailure(): void;
 }
 
@@ -60,6 +62,9 @@ export const useAppStore = create<AppState>()((set) => ({
         ? { ...firstReading(opened.project), project: opened.project, fileName, openFailure: null }
         : { openFailure: { fileName, errors: opened.errors } },
     );
+  },
+  refuseFile: (fileName, message) => {
+    set({ openFailure: { fileName, errors: [{ path: '', message }] } });
   },
   dismissFailure: () => {
     set({ openFailure: null });

@@ -1,4 +1,5 @@
 import { addChange, doubtedKeys, type Change, type DoubtedKey, zeroChange } from '../fitting/outcome';
+import { combinedEnds } from './combinedEnds';
 import { doubtGroup, type DoubtGroup } from './doubtSource';
 
 /**
@@ -51,8 +52,8 @@ export function differenceOfDoubts(a: readonly DoubtChange[], b: readonly DoubtC
 }
 
 /**
- * Combines doubts into ranges: each source gives its largest change upwards and its largest downwards, sources add in
- * squares, the two sides apart. Each source is a 90 % range, so the result is one.
+ * Combines doubts into ranges. Each source gives its largest change upwards and its largest downwards; both are the
+ * ends of a 90 % range, half the chance to each side. See `combinedEnds` for the sum.
  */
 export function rangesOf(best: Change, doubts: readonly DoubtChange[]): Ranges {
   return {
@@ -70,13 +71,8 @@ function rangesOfGroup(
   const counted = doubts.filter((doubt) => groups.includes(doubtGroup(doubt.id)));
   const ranges: Partial<Record<DoubtedKey, Range>> = {};
   for (const key of doubtedKeys) {
-    let above = 0;
-    let below = 0;
-    for (const { up, down } of counted) {
-      above += Math.max(up[key], down[key], 0) ** 2;
-      below += Math.min(up[key], down[key], 0) ** 2;
-    }
-    ranges[key] = { low: best[key] - Math.sqrt(below), high: best[key] + Math.sqrt(above) };
+    const { low, high } = combinedEnds(counted, key);
+    ranges[key] = { low: best[key] + low, high: best[key] + high };
   }
   return ranges as Record<DoubtedKey, Range>;
 }
