@@ -66,7 +66,7 @@ export function evaluateFitting(
       ...ownDoubts(fitting, laid, best, methods, dutyFraction, mean),
       ...airDoubts(fitting, laid, states, methods, dutyFraction, mean),
     ],
-    notices: noticesOf(fitting, members),
+    notices: noticesOf(fitting, members, laid),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { MemberGeometry } from '../member/memberGeometry';
 import { enLargestSlenderness } from '../section/endEffect';
 import { roundBarReynoldsRange } from '../section/roundBarTable';
 import type { FittingInput } from './fittingInput';
@@ -24,9 +25,13 @@ const leastAxisAngleRad = Math.PI / 4;
 /** The end-effect tables begin at this slenderness. */
 const leastSlenderness = 2;
 
-/** Notices of one fitting from the traces of its dry members. */
-export function noticesOf(fitting: FittingInput, members: readonly MemberTrace[]): Notice[] {
-  return [...barNotices(fitting, members), ...waterNotices(fitting, members)];
+/** Notices of one fitting from the traces of its dry members and from where all its members lie. */
+export function noticesOf(
+  fitting: FittingInput,
+  members: readonly MemberTrace[],
+  laid: readonly MemberGeometry[],
+): Notice[] {
+  return [...barNotices(fitting, members), ...waterNotices(members, laid)];
 }
 
 function barNotices(fitting: FittingInput, members: readonly MemberTrace[]): Notice[] {
@@ -59,10 +64,8 @@ export function oneOfEach(notices: readonly Notice[]): Notice[] {
   return notices.filter(({ code }, i) => notices.findIndex((other) => other.code === code) === i);
 }
 
-function waterNotices(fitting: FittingInput, members: readonly MemberTrace[]): Notice[] {
-  const all = fitting.members.length;
-  if (members.length === 0) return [{ code: 'under-water', values: { members: all } }];
-  const cut = members.filter(({ lowestHeightM }) => lowestHeightM <= 0).length;
-  const wet = all - members.length + cut;
+function waterNotices(members: readonly MemberTrace[], laid: readonly MemberGeometry[]): Notice[] {
+  if (members.length === 0) return [{ code: 'under-water', values: { members: laid.length } }];
+  const wet = laid.filter(({ dryFrom, dryTo }) => dryFrom > 0 || dryTo < 1).length;
   return wet > 0 ? [{ code: 'partly-under-water', values: { members: wet } }] : [];
 }

@@ -10,7 +10,8 @@ export function pointsBetween(heightA: number, heightB: number): number {
   const high = Math.max(heightA, heightB, lowestWindHeightM);
   const ratio = high / low;
   if (ratio < 1.0001) return 1;
-  if (ratio < 2) return 2;
-  if (ratio < 4) return 3;
-  return ratio < 10 ? 5 : 7;
+  if (ratio < 1.25) return 2;
+  if (ratio < 2) return 3;
+  if (ratio < 4) return 4;
+  return ratio < 10 ? 6 : 8;
 }

@@ -44,9 +44,9 @@ export interface LedgerRow {
   /** Items of the plan about this fitting whose saving waits for a reason. */
   readonly withheldItemIds: readonly string[];
   readonly notices: readonly Notice[];
-  /** Rank by track power before, from 1; null when excluded. */
+  /** Rank by track power before, from 1; null when excluded or without any force. */
   readonly rank: number | null;
-  /** True when the next row in rank stays behind it over every doubt; null for the last and for excluded rows. */
+  /** True when the next row in rank stays behind it over every doubt; null for the last and for rows without a rank. */
   readonly isRankSafe: boolean | null;
 }
 

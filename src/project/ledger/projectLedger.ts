@@ -175,10 +175,13 @@ function presentFitting(state: FittingState | undefined): ProjectFitting | null 
   return state === undefined || state.gone === 'removed' ? null : state.fitting;
 }
 
-/** The rows in the file's order, each with its rank by track power and whether the next one stays behind it. */
+/**
+ * The rows in the file's order, each with its rank by track power and whether the next one stays behind it. A row that
+ * no air moves (out of use, under water) has no rank.
+ */
 function ranked(rows: readonly LedgerRow[]): LedgerRow[] {
   const order = rows
-    .filter(({ excludedReason }) => excludedReason === null)
+    .filter(({ excludedReason, before }) => excludedReason === null && before.outcome.airPowerW !== 0)
     .sort((a, b) => b.before.outcome.trackPowerW - a.before.outcome.trackPowerW);
   const places = new Map(order.map((row, i) => [row.fittingId, { rank: i + 1, next: order[i + 1] }]));
   return rows.map((row) => {
