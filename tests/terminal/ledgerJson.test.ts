@@ -1,3 +1,4 @@
+import { combinedEnds } from '../../src/physics/doubt/combinedEnds';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { outcomeKeys } from '../../src/physics/fitting/outcome';
@@ -60,13 +61,9 @@ describe('the ledger as JSON', () => {
       scope: 'own',
       group: 'item',
     });
-    // The ranges follow from what is printed: sources in squares, each with its larger change upwards.
-    const above = doubts.reduce(
-      (sum, { up, down }) => sum + Math.max(up.trackPowerW, down.trackPowerW, 0) ** 2,
-      0,
-    );
+    // The ranges follow from what is printed.
     expect(json.totals.before.ranges.all.trackPowerW.high).toBeCloseTo(
-      json.totals.before.trackPowerW + Math.sqrt(above),
+      json.totals.before.trackPowerW + combinedEnds(doubts, 'trackPowerW').high,
       9,
     );
   });

@@ -15,7 +15,8 @@ const lopsidedThird = 1 - 5 / (2 * Math.PI);
  * A source is half-normal to each side of the best value with even chances, its sides the 90 % ends. Means, variances and
  * third moments of independent sources add; the sum is given the same shape with the same three moments. That is the
  * rule of squares for sources that are even to both sides, and exact for a single lopsided one. Plain squares with the
- * sides apart miss the middle of a sum of several sources that all lean the same way.
+ * sides apart miss the middle of a sum of several sources that all lean the same way. Neither end passes the plain sum
+ * of the sources' own ends. Many sources that can only go one way carry the whole range to that side of the best value.
  * Against random draws: `tests/properties/doubts.test.ts`.
  */
 export function combinedEnds(
@@ -23,12 +24,16 @@ export function combinedEnds(
   key: DoubtedKey,
 ): Range {
   let mean = 0;
+  let most = 0;
+  let least = 0;
   let variance = 0;
   let third = 0;
   for (const { up, down } of sources) {
     const above = Math.max(up[key], down[key], 0) / deviationsTo95;
     const below = -Math.min(up[key], down[key], 0) / deviationsTo95;
     const lean = above - below;
+    most += Math.max(up[key], down[key], 0);
+    least += Math.min(up[key], down[key], 0);
     const own = above * below + lopsidedVariance * lean * lean;
     mean += lean / rootTwoPi;
     variance += own;
@@ -41,8 +46,8 @@ export function combinedEnds(
   const span = Math.sqrt(lean * lean + 4 * product);
   const middle = mean - lean / rootTwoPi;
   return {
-    low: middle - (deviationsTo95 * (span - lean)) / 2,
-    high: middle + (deviationsTo95 * (span + lean)) / 2,
+    low: Math.max(middle - (deviationsTo95 * (span - lean)) / 2, least),
+    high: Math.min(middle + (deviationsTo95 * (span + lean)) / 2, most),
   };
 }
 

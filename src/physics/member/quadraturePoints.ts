@@ -10,8 +10,7 @@ export function pointsBetween(heightA: number, heightB: number): number {
   const high = Math.max(heightA, heightB, lowestWindHeightM);
   const ratio = high / low;
   if (ratio < 1.0001) return 1;
-  if (ratio < 1.25) return 2;
   if (ratio < 2) return 3;
   if (ratio < 4) return 4;
-  return ratio < 10 ? 6 : 8;
+  return ratio < 10 ? 6 : 9;
 }

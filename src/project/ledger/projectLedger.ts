@@ -1,4 +1,4 @@
-import type { Notice } from '../../physics/fitting/notice';
+import { oneOfEach, type Notice } from '../../physics/fitting/notice';
 import { orderIsSafe, savingOf, totalOf, zeroResult, type RowResult } from '../../physics/ledger/ledgerSums';
 import { lossBlock } from '../../physics/ledger/losses';
 import { windLawNotice } from '../../physics/ledger/windLawNotice';
@@ -165,7 +165,7 @@ function rowFor(
     saving: savingOf(rowBefore, rowAfter),
     isChanged: stateBefore !== stateAfter,
     withheldItemIds,
-    notices: [...notice, ...rowBefore.notices],
+    notices: oneOfEach([...notice, ...rowBefore.notices, ...rowAfter.notices]),
     rank: null,
     isRankSafe: null,
   };

@@ -96,7 +96,7 @@ export function shelterLost(before: FittingStates, after: FittingStates): Readon
   const lost = new Set<string>();
   for (const [id, state] of after) {
     const shelterId = state.fitting.shelteredByFittingId;
-    if (shelterId === null || state.gone === 'removed') continue;
+    if (shelterId === null || state.gone !== null) continue;
     const was = before.get(shelterId);
     const is = after.get(shelterId);
     if (was !== undefined && is !== undefined && was.gone === null && hasLeft(was, is)) lost.add(id);
