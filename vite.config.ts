@@ -56,6 +56,8 @@ export default defineConfig({
     modulePreload: { polyfill: false },
   },
   test: {
+    // Properties run thousands of cases; a busy machine must not fail them.
+    testTimeout: 120_000,
     projects: [
       {
         extends: true,

@@ -93,6 +93,7 @@ function conditionOf({ summary, hours, weight }: BasisPart) {
     kinematicViscosityM2S: summary.kinematicViscosityM2S,
     roughnessLengthM: summary.roughnessLengthM,
     windSpeedDoubtFraction: condition.windSpeedDoubtFraction,
+    windAngleDoubtDeg: condition.windAngleDoubtDeg,
     densityDoubtFraction: condition.densityDoubtFraction,
     hullDragPerSideForce: condition.prices.hullDragPerSideForce,
     driveLostPerHeelingMomentPerM: condition.prices.driveLostPerHeelingMomentPerM,

@@ -59,6 +59,7 @@ export function conditions(
     }),
     windLaw: law,
     windSpeedDoubt: between(0, 0.2),
+    windAngleDoubtRad: between(0, 0.1),
     densityDoubt: between(0, 0.05),
     hullDragPerSideForce: priceOrNone,
     driveLostPerHeelingMomentPerM: priceOrNone,

@@ -48,6 +48,7 @@ export const steadyCondition: SailingCondition = {
   air: { temperatureC: 15, pressurePa: 101_325, relativeHumidity: 0 },
   windLaw: { kind: 'uniform' },
   windSpeedDoubt: 0,
+  windAngleDoubtRad: 0,
   densityDoubt: 0,
   hullDragPerSideForce: null,
   driveLostPerHeelingMomentPerM: null,

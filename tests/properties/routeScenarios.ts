@@ -157,6 +157,7 @@ function condition(
     riseM: 0,
     air: { temperatureC: 15, pressurePa: 101_325, relativeHumidity: 0.6 },
     windSpeedDoubtFraction: 0,
+    windAngleDoubtDeg: 0,
     densityDoubtFraction: 0,
     prices: { hullDragPerSideForce: 0.04, driveLostPerHeelingMomentPerM: 0.003, atHeelLimit: true },
     totalResistanceN: null,

@@ -21,6 +21,7 @@ export function conditionOf(changes: Partial<SailingCondition> = {}): SailingCon
     air: { temperatureC: 15, pressurePa: 101325, relativeHumidity: 0 },
     windLaw: { kind: 'uniform' },
     windSpeedDoubt: 0,
+    windAngleDoubtRad: 0,
     densityDoubt: 0,
     hullDragPerSideForce: null,
     driveLostPerHeelingMomentPerM: null,

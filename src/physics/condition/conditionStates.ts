@@ -22,31 +22,55 @@ export function otherWindLaws(chosen: WindLaw): readonly [WindLaw, WindLaw] {
   return [openSeaLogLaw, chosenIsIec ? openSeaPowerLaw : iecPowerLaw];
 }
 
-/** Solves a condition and its doubts. With an instrument reading the reading holds and the law moves the wind elsewhere. */
+/**
+ * Solves a condition and its doubts. What is doubted is the wind as it was given: with an instrument reading the
+ * reading's speed and angle, and a changed law or reading moves the true wind.
+ */
 export function conditionStates(condition: SailingCondition): ConditionStates {
   const best = solveCondition(condition);
   const wind = trueWindOf(condition);
-  const scaled = (factor: number): SailingState =>
-    stateWithWind(condition, { ...wind, speedAt10Ms: wind.speedAt10Ms * factor }, best.air);
   const denser = (factor: number): SailingState =>
     stateWithWind(condition, wind, airScaled(condition, factor));
+  const withLaw = (windLaw: WindLaw): SailingState => solveCondition({ ...condition, windLaw });
   const [lawA, lawB] = otherWindLaws(condition.windLaw);
+  const { windSpeedDoubt, windAngleDoubtRad, densityDoubt } = condition;
   return {
     best,
     variants: [
       {
         id: 'wind-speed',
-        up: scaled(1 + condition.windSpeedDoubt),
-        down: scaled(1 - condition.windSpeedDoubt),
+        up: faster(condition, 1 + windSpeedDoubt),
+        down: faster(condition, 1 - windSpeedDoubt),
       },
       {
-        id: 'wind-law',
-        up: solveCondition({ ...condition, windLaw: lawA }),
-        down: solveCondition({ ...condition, windLaw: lawB }),
+        id: 'wind-angle',
+        up: turned(condition, windAngleDoubtRad),
+        down: turned(condition, -windAngleDoubtRad),
       },
-      { id: 'density', up: denser(1 + condition.densityDoubt), down: denser(1 - condition.densityDoubt) },
+      { id: 'wind-law', up: withLaw(lawA), down: withLaw(lawB) },
+      { id: 'density', up: denser(1 + densityDoubt), down: denser(1 - densityDoubt) },
     ],
   };
+}
+
+/** The condition with the given wind's speed times `factor`. */
+function faster(condition: SailingCondition, factor: number): SailingState {
+  return solveCondition({
+    ...condition,
+    wind: { ...condition.wind, speedMs: condition.wind.speedMs * factor },
+  });
+}
+
+/** The condition with the given wind turned aft by `angleRad`; past dead astern it comes from the other side. */
+function turned(condition: SailingCondition, angleRad: number): SailingState {
+  const { wind } = condition;
+  return solveCondition({
+    ...condition,
+    wind:
+      wind.kind === 'true'
+        ? { ...wind, angleFromCourseRad: wind.angleFromCourseRad + angleRad }
+        : { ...wind, angleFromBowRad: wind.angleFromBowRad + angleRad },
+  });
 }
 
 function airScaled(condition: SailingCondition, factor: number): Air {

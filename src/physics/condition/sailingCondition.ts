@@ -34,8 +34,9 @@ export interface SailingCondition {
   readonly riseM: number;
   readonly air: AirInput;
   readonly windLaw: WindLaw;
-  /** Half-widths of the 90 % ranges, as fractions: how well wind speed and density are known. */
+  /** Half-widths of the 90 % ranges: the given wind's speed (a fraction) and angle, and the density (a fraction). */
   readonly windSpeedDoubt: number;
+  readonly windAngleDoubtRad: number;
   readonly densityDoubt: number;
   /** Newtons of hull drag per newton of side force; null when not given. */
   readonly hullDragPerSideForce: number | null;

@@ -6,9 +6,11 @@ export type DoubtScope = 'shared' | 'own';
 /** Doubts of the items (coefficients, ends, sizes, exposure) and of the air (wind law, wind speed, density). */
 export type DoubtGroup = 'item' | 'air';
 
-export const airDoubtIds = ['wind-speed', 'wind-law', 'density'] as const;
+export const airDoubtIds = ['wind-speed', 'wind-angle', 'wind-law', 'density'] as const;
 export type AirDoubtId = (typeof airDoubtIds)[number];
 export const endsDoubtId = 'ends';
+export const endTableDoubtId = 'end-table';
+export const crossFlowDoubtId = 'cross-flow';
 export const frictionDoubtId = 'friction';
 
 export function doubtScope(id: string): DoubtScope {

@@ -1,6 +1,6 @@
 import type { ConditionStates } from '../condition/conditionStates';
 import type { SailingState } from '../condition/sailingState';
-import { endsDoubtId } from '../doubt/doubtSource';
+import { endsDoubtId, endTableDoubtId } from '../doubt/doubtSource';
 import type { DoubtChange } from '../doubt/doubts';
 import type { FittingInput } from './fittingInput';
 import { memberTrace, type MemberTrace } from './memberTrace';
@@ -85,7 +85,10 @@ function weighted(sums: Sums, weight: number): Sums {
   return out;
 }
 
-/** The other published end effect: one state; the chosen method is the best value. */
+/** Published end-effect tables of free ends scatter by about this much, whichever method is chosen (assumed). */
+const endTableDoubt = 0.04;
+
+/** The other published end effect, one state, the chosen method being the best value; and the tables' own scatter. */
 function endDoubts(
   fitting: FittingInput,
   laid: LaidMembers,
@@ -98,7 +101,15 @@ function endDoubts(
   if (shape.kind !== 'roundBar' || !shape.ends.includes('free')) return [];
   const other: Methods = { ...methods, ends: methods.ends === 'dnv' ? 'en' : 'dnv' };
   const up = difference(sumMean(fitting, laid, state, other, duty), mean);
-  return [{ id: endsDoubtId, up: changeOf(up, state), down: changeOf(zeroSums(), state) }];
+  const deployed = difference(mean, weighted(sumStowed(fitting, state), 1 - duty));
+  return [
+    { id: endsDoubtId, up: changeOf(up, state), down: changeOf(zeroSums(), state) },
+    {
+      id: endTableDoubtId,
+      up: changeOf(weighted(deployed, endTableDoubt), state),
+      down: changeOf(weighted(deployed, -endTableDoubt), state),
+    },
+  ];
 }
 
 function ownDoubts(

@@ -39,7 +39,8 @@ function barNotices(fitting: FittingInput, members: readonly MemberTrace[]): Not
   if (shape.kind !== 'roundBar') return [];
   const notices: Notice[] = [];
   for (const member of members) {
-    const { axisAngleRad, reynolds, slenderness } = member;
+    const { axisAngleRad, reynolds, slenderness, localSpeedMs } = member;
+    if (localSpeedMs === 0) continue;
     if (axisAngleRad !== null && axisAngleRad < leastAxisAngleRad) {
       notices.push({ code: 'wind-near-axis', values: { angleRad: axisAngleRad } });
     }

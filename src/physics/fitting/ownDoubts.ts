@@ -50,19 +50,26 @@ function lengthVariants(fitting: FittingInput): FittingVariant[] {
   if (lengthDoubt === null) return [];
   const stretched = (factor: number): FittingInput => ({
     ...fitting,
-    members: fitting.members.map((member) => stretch(member, factor)),
+    members: fitting.members.map((member) => stretch(member, factor, fixedShare(fitting.shape))),
   });
   const { fraction, doubtId } = lengthDoubt;
   return [{ id: doubtId, up: stretched(1 + fraction), down: stretched(1 - fraction), movesMembers: true }];
 }
 
-/** The member with its length times `factor`, about its middle. */
-function stretch({ start, end }: PlacedMember, factor: number): PlacedMember {
-  const grow = (factor - 1) / 2;
+/** The point that stays when the length is in doubt, as a share of it: an end that stands on a surface, else the middle. */
+function fixedShare(shape: Shape): number {
+  if (shape.kind !== 'roundBar' || shape.ends[0] === shape.ends[1]) return 0.5;
+  if (shape.ends[0] === 'surface') return 0;
+  return shape.ends[1] === 'surface' ? 1 : 0.5;
+}
+
+/** The member with its length times `factor`; the point at `fixed` stays. */
+function stretch({ start, end }: PlacedMember, factor: number, fixed: number): PlacedMember {
   const [dx, dy, dz] = [end[0] - start[0], end[1] - start[1], end[2] - start[2]];
+  const [back, on] = [(factor - 1) * fixed, (factor - 1) * (1 - fixed)];
   return {
-    start: boatVector(start[0] - grow * dx, start[1] - grow * dy, start[2] - grow * dz),
-    end: boatVector(end[0] + grow * dx, end[1] + grow * dy, end[2] + grow * dz),
+    start: boatVector(start[0] - back * dx, start[1] - back * dy, start[2] - back * dz),
+    end: boatVector(end[0] + on * dx, end[1] + on * dy, end[2] + on * dz),
   };
 }
 

@@ -2,7 +2,8 @@ import type { SailingState } from '../condition/sailingState';
 import { emptyWind, windAt, windAtLog, type PointWind, type Setting } from '../fitting/localWind';
 import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitting/pointForce';
 import type { Sums } from '../fitting/outcome';
-import { frictionDoubtId } from '../doubt/doubtSource';
+import { crossFlowDoubtId, frictionDoubtId } from '../doubt/doubtSource';
+import { crossFlowDoubt } from '../section/crossFlowDoubt';
 import { effectiveSlenderness, type EndKind, type EndMethod } from '../section/endEffect';
 import {
   emptyStrip,
@@ -189,6 +190,12 @@ function addStrip(
   };
   addChange(entry.up, scratchStrip.dragHigh, scratchStrip.liftHigh);
   addChange(entry.down, scratchStrip.dragLow, scratchStrip.liftLow);
+  const nearAxis = speed > 0 ? crossFlowDoubt(cross / speed) : 0;
+  if (nearAxis > 0) {
+    const principle = coefficientEntry(doubts, crossFlowDoubtId);
+    addChange(principle.up, scratchStrip.drag * (1 + nearAxis), scratchStrip.lift * (1 + nearAxis));
+    addChange(principle.down, scratchStrip.drag * (1 - nearAxis), scratchStrip.lift * (1 - nearAxis));
+  }
   if (friction === 0) return;
   const frictionEntry = coefficientEntry(doubts, frictionDoubtId);
   const up = friction * (roughFriction(middle.frictionReynolds) / middle.frictionBest - 1);

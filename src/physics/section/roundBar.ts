@@ -132,7 +132,6 @@ export function roundBarDrag(
   const lateHigh = valueAt(roundBarTable, roundBarColumn.high, logReynolds);
   const smoothHigh = Math.max(earlyHigh, lateHigh);
   out.high = smoothHigh + crisisShare * Math.max(line - smoothHigh, 0);
-  widenBeyond45(out, inclinationCosine);
   return out;
 }
 
@@ -145,17 +144,6 @@ function onsetShiftAt(logReynolds: number, surface: RoundBarSurface, inclination
     Math.min(surface.onsetShift + inclined, largestOnsetShift) *
     smoothStep(crisisRampFrom, crisisRampTo, logReynolds)
   );
-}
-
-/**
- * The cross-flow principle is measured to about 45 deg of yaw and fair to 60 (from memory: Van Atta 1968, Ramberg
- * 1983). From 45 to 60 deg of yaw the band grows to one and a half times its width, in the logarithm.
- */
-function widenBeyond45(drag: RoundBarDrag, inclinationCosine: number): void {
-  if (inclinationCosine >= Math.SQRT1_2) return;
-  const growth = 1 + 0.5 * (1 - smoothStep(0.5, Math.SQRT1_2, inclinationCosine));
-  drag.low = drag.best * (drag.low / drag.best) ** growth;
-  drag.high = drag.best * (drag.high / drag.best) ** growth;
 }
 
 function regimeAt(logCrisisReynolds: number): number {

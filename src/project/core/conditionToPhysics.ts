@@ -16,6 +16,7 @@ export function conditionToPhysics(project: Project, condition: ProjectCondition
     air: condition.air,
     windLaw: project.methods.windLaw,
     windSpeedDoubt: condition.windSpeedDoubtFraction,
+    windAngleDoubtRad: toSi(condition.windAngleDoubtDeg, 'deg'),
     densityDoubt: condition.densityDoubtFraction,
     hullDragPerSideForce: condition.prices.hullDragPerSideForce,
     driveLostPerHeelingMomentPerM: condition.prices.driveLostPerHeelingMomentPerM,

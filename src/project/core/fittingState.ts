@@ -13,13 +13,20 @@ export interface FittingState {
 
 /** Who brought each part: the fitting itself, another fitting, or an item of a plan. */
 export interface PartOwners {
-  readonly shape: string;
+  readonly size: string;
+  /** Typed coefficients, a measured drag area. */
+  readonly coefficient: string;
   readonly placement: string;
+  readonly length: string;
   readonly exposure: string;
   readonly stowed: string;
 }
 
 export function asSailed(fitting: ProjectFitting): FittingState {
   const own = fitting.id;
-  return { fitting, owners: { shape: own, placement: own, exposure: own, stowed: own }, gone: null };
+  return {
+    fitting,
+    owners: { size: own, coefficient: own, placement: own, length: own, exposure: own, stowed: own },
+    gone: null,
+  };
 }

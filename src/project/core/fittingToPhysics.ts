@@ -19,7 +19,7 @@ import type {
   ProjectShape,
   ProjectSurface,
 } from '../file/schema';
-import type { FittingState } from './fittingState';
+import type { FittingState, PartOwners } from './fittingState';
 
 /** The deck line of a boat as the core takes it. */
 export function deckLineOf(boat: ProjectBoat): DeckLine {
@@ -32,7 +32,7 @@ export function pointToBoat({ xM, yM, zM }: ProjectPoint): BoatVector {
 
 /** A fitting in the core's terms: end points laid out, angles in radians, every doubt named by the owner of its part. */
 export function fittingToPhysics({ fitting, owners }: FittingState, line: DeckLine): FittingInput {
-  const shape = shapeToPhysics(fitting.shape, owners.shape);
+  const shape = shapeToPhysics(fitting.shape, owners);
   const { exposure, exposureLeeward, stowed, placement } = fitting;
   return {
     id: fitting.id,
@@ -40,7 +40,7 @@ export function fittingToPhysics({ fitting, owners }: FittingState, line: DeckLi
     members: membersOf(placement, line).map((member) => fitToShape(member, shape)),
     lengthDoubt:
       shape.kind === 'roundBar'
-        ? { fraction: basisDoubt[placement.basis], doubtId: `own:${owners.placement}:length` }
+        ? { fraction: basisDoubt[placement.basis], doubtId: `own:${owners.length}:member-length` }
         : null,
     exposure,
     exposureLeeward: exposureLeeward ?? exposure,
@@ -57,28 +57,28 @@ export function fittingToPhysics({ fitting, owners }: FittingState, line: DeckLi
   };
 }
 
-function shapeToPhysics(shape: ProjectShape, owner: string): Shape {
+function shapeToPhysics(shape: ProjectShape, { size, coefficient }: PartOwners): Shape {
   switch (shape.kind) {
     case 'roundBar':
       return {
         kind: 'roundBar',
-        diameter: dimension(shape.diameter, owner, 'diameter'),
+        diameter: dimension(shape.diameter, size, 'diameter'),
         roughnessM: roughnessOf(shape.surface),
         coefficient: shape.coefficient,
-        coefficientDoubtId: `own:${owner}:coefficient`,
+        coefficientDoubtId: `own:${coefficient}:coefficient`,
         friction: shape.friction === 'model',
         ends: shape.ends,
       };
     case 'measuredArea':
-      return { kind: 'measuredArea', dragAreaM2: shape.dragAreaM2, doubtId: `own:${owner}:drag-area` };
+      return { kind: 'measuredArea', dragAreaM2: shape.dragAreaM2, doubtId: `own:${coefficient}:drag-area` };
     case 'bluffBody':
       return {
         kind: 'bluffBody',
-        length: dimension(shape.length, owner, 'length'),
-        width: dimension(shape.width, owner, 'width'),
-        height: dimension(shape.height, owner, 'height'),
+        length: dimension(shape.length, size, 'length'),
+        width: dimension(shape.width, size, 'width'),
+        height: dimension(shape.height, size, 'height'),
         coefficients: shape.coefficients,
-        coefficientDoubtId: `own:${owner}:coefficient`,
+        coefficientDoubtId: `own:${coefficient}:coefficient`,
       };
   }
 }

@@ -94,6 +94,7 @@ export function blankCondition(
     riseM: 0,
     air: ordinaryAir,
     windSpeedDoubtFraction: 0.05,
+    windAngleDoubtDeg: 3,
     densityDoubtFraction: 0.01,
     prices: { hullDragPerSideForce: null, driveLostPerHeelingMomentPerM: null, atHeelLimit: false },
     totalResistanceN: null,

@@ -1,4 +1,6 @@
-import type { Project, ProjectWind } from './schema';
+import { trueWindOf } from '../../physics/condition/sailingState';
+import { conditionToPhysics } from '../core/conditionToPhysics';
+import type { Project, ProjectCondition, ProjectWind } from './schema';
 import { pathText, type FieldError } from './wording';
 
 /** The deck line goes aft from station to station; it is no function otherwise. */
@@ -17,11 +19,25 @@ const leastWindMs = 0.01;
 const lowHeightM = 5;
 const mostLowWindMs = 30;
 
-export function windErrors({ conditions }: Project): FieldError[] {
-  return conditions.flatMap(({ wind }, i) => {
+export function windErrors(project: Project): FieldError[] {
+  return project.conditions.flatMap((condition, i) => {
+    const { wind } = condition;
     const message = windProblem(wind);
-    return message === null ? [] : [{ path: pathText(['conditions', i, 'wind', 'speedMs']), message }];
+    if (message !== null) return [{ path: pathText(['conditions', i, 'wind', 'speedMs']), message }];
+    if (wind.kind === 'true' || !isFromOtherSide(project, condition)) return [];
+    return [{ path: pathText(['conditions', i, 'wind', 'angleFromBowDeg']), message: otherSide }];
   });
+}
+
+const otherSide =
+  'with this boat speed and leeway the reading means a true wind from the other side than the tack; change the tack or the angle';
+/** Dead astern, rounding may put the true wind a hair to the other side, rad. */
+const roundingRad = 1e-6;
+
+/** True when an instrument reading solves to a true wind from the side the tack does not name. */
+function isFromOtherSide(project: Project, condition: ProjectCondition): boolean {
+  const { angleFromCourseRad } = trueWindOf(conditionToPhysics(project, condition));
+  return angleFromCourseRad < -roundingRad && angleFromCourseRad > roundingRad - Math.PI;
 }
 
 function windProblem(wind: ProjectWind): string | null {

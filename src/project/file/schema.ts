@@ -188,6 +188,7 @@ const condition = object({
     relativeHumidity: fraction,
   }),
   windSpeedDoubtFraction: number(0, 0.5),
+  windAngleDoubtDeg: number(0, 30),
   densityDoubtFraction: number(0, 0.5),
   prices: object({
     hullDragPerSideForce: orNull(number(0, 10)),

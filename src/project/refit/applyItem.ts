@@ -1,5 +1,5 @@
 import type { Project, ProjectFitting, ProjectShape, RefitItem } from '../file/schema';
-import type { FittingState } from '../core/fittingState';
+import type { FittingState, PartOwners } from '../core/fittingState';
 
 /** Fittings of a project by id, as they stand after some items. Excluded fittings are not among them. */
 export type FittingStates = ReadonlyMap<string, FittingState>;
@@ -68,16 +68,12 @@ function changed(state: FittingState, item: RefitItem, owner: string, states: Fi
     case 'shapeOf':
       return shapedLike(state, states.get(change.fittingId), change.fittingId);
     case 'typed':
-      return withShape(state, change.shape, owner, 'change.shape');
+      return withShape(state, change.shape, { size: owner, coefficient: owner }, 'change.shape');
     case 'moved':
       if (fitting.shape.kind === 'roundBar' && lengthOf(change.placement) === 0) {
         return contradiction('change.placement', 'A bar needs a length.');
       }
-      return applied({
-        ...state,
-        fitting: { ...fitting, placement: change.placement },
-        owners: { ...state.owners, placement: owner },
-      });
+      return moved(state, change.placement, owner);
     case 'sheltered':
       return sheltered(state, change, owner, states);
   }
@@ -107,7 +103,7 @@ function slimmed(
       `The new diameter is not smaller than the one ${state.fitting.name} has by then.`,
     );
   }
-  return withShape(state, { ...shape, diameter }, owner, 'change.diameter');
+  return withShape(state, { ...shape, diameter }, { size: owner }, 'change.diameter');
 }
 
 type ProjectBasis = Extract<ProjectShape, { kind: 'roundBar' }>['diameter']['basis'];
@@ -120,15 +116,21 @@ function shapedLike(state: FittingState, model: FittingState | undefined, modelI
       'change.fittingId',
       'The fitting whose shape is to be taken is left out of the sums.',
     );
-  return withShape(state, model.fitting.shape, model.owners.shape, 'change.fittingId');
+  const { size, coefficient } = model.owners;
+  return withShape(state, model.fitting.shape, { size, coefficient }, 'change.fittingId');
 }
 
-function withShape(state: FittingState, shape: ProjectShape, owner: string, field: string): Applied {
+function withShape(
+  state: FittingState,
+  shape: ProjectShape,
+  brought: Partial<PartOwners>,
+  field: string,
+): Applied {
   const { fitting } = state;
   if (shape.kind === 'roundBar' && lengthOf(fitting.placement) === 0) {
     return contradiction(field, `${fitting.name} stands at a point; a bar needs a length.`);
   }
-  return applied({ ...state, fitting: { ...fitting, shape }, owners: { ...state.owners, shape: owner } });
+  return applied({ ...state, fitting: { ...fitting, shape }, owners: { ...state.owners, ...brought } });
 }
 
 function sheltered(
@@ -153,6 +155,19 @@ function sheltered(
       shelteredByFittingId: shelterId,
     },
     owners: { ...state.owners, exposure: owner },
+  });
+}
+
+/** A move brings a new place; the length stays the fitting's own, with its doubt, where the item leaves it as it was. */
+function moved(state: FittingState, placement: ProjectFitting['placement'], owner: string): Applied {
+  const { fitting, owners } = state;
+  const before = fitting.placement;
+  const keepsLength =
+    Math.abs(lengthOf(placement) - lengthOf(before)) < 1e-9 && placement.basis === before.basis;
+  return applied({
+    ...state,
+    fitting: { ...fitting, placement },
+    owners: { ...owners, placement: owner, length: keepsLength ? owners.length : owner },
   });
 }
 

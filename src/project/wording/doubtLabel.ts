@@ -2,8 +2,11 @@ import type { ProjectFitting } from '../file/schema';
 
 const sharedLabels: Readonly<Record<string, string>> = {
   ends: 'end effect, method',
+  'end-table': 'end effect, its table',
+  'cross-flow': 'cross-flow principle near the axis',
   friction: 'friction along the axis',
   'wind-speed': 'wind speed',
+  'wind-angle': 'wind angle',
   'wind-law': 'wind law',
   density: 'air density',
   'coefficient:bluffBody:edges': 'coefficient, bluff body',
@@ -13,6 +16,7 @@ const sharedLabels: Readonly<Record<string, string>> = {
 const partLabels: Readonly<Record<string, string>> = {
   diameter: 'diameter',
   length: 'length',
+  'member-length': 'length',
   width: 'width',
   height: 'height',
   exposure: 'exposure',

@@ -5,7 +5,7 @@ type Values = Notice['values'];
 
 const texts: Record<NoticeCode, (values: Values) => string> = {
   'wind-near-axis': ({ angleRad = 0 }) =>
-    `The wind lies ${formatQuantity(angleRad, 'deg')} off the axis; the cross-flow principle is measured down to 45°. Value kept, range widened, not to be trusted.`,
+    `The wind lies ${formatQuantity(angleRad, 'deg')} off the axis; the cross-flow principle is measured down to 45°. Value kept, with a doubt of its own; not to be trusted.`,
   'reynolds-outside-table': ({ reynolds = 0 }) =>
     `Reynolds number ${formatValue(reynolds, '1')} lies outside the table, 1 to 10 000 000; the nearest value is used.`,
   'slenderness-below-table': ({ slenderness = 0 }) =>
@@ -17,7 +17,7 @@ const texts: Record<NoticeCode, (values: Values) => string> = {
   'under-water': () => 'All of it is under water: no force.',
   'shelter-removed': () => 'What shelters it is gone after the plan: its exposure is now in doubt.',
   'deck-among-waves': ({ spanShare = 0 }) =>
-    `Deck height lies among the waves; the wind laws differ by ${formatValue(100 * spanShare, '1')} % in the total.`,
+    `Deck height lies among the waves; the wind laws differ by ${formatValue(100 * spanShare, '1')} % in the total air power.`,
 };
 
 /** A notice in one sentence. */

@@ -91,6 +91,7 @@ function condition(id: string): fc.Arbitrary<ProjectCondition> {
       relativeHumidity: grid(0, 1),
     }),
     windSpeedDoubtFraction: grid(0, 0.2),
+    windAngleDoubtDeg: grid(0, 10),
     densityDoubtFraction: grid(0, 0.05),
     prices: fc.record({
       hullDragPerSideForce: orNull(grid(0, 0.3)),

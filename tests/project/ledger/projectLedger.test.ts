@@ -270,8 +270,8 @@ describe('the notice about the waves', () => {
     const ledger = asSailed(projectOf([pole, thin, box]), inCondition('reach'));
     expect(ledger.notices.map(({ code }) => code)).toEqual(['deck-among-waves']);
     const law = ledger.forces.before.doubts.find(({ id }) => id === 'wind-law');
-    const changes = [0, law?.up.trackPowerW ?? NaN, law?.down.trackPowerW ?? NaN];
-    const span = (Math.max(...changes) - Math.min(...changes)) / ledger.forces.before.outcome.trackPowerW;
+    const changes = [0, law?.up.airPowerW ?? NaN, law?.down.airPowerW ?? NaN];
+    const span = (Math.max(...changes) - Math.min(...changes)) / ledger.forces.before.outcome.airPowerW;
     expect(ledger.notices[0]?.values['spanShare']).toBeCloseTo(span, 12);
     expect(span).toBeGreaterThan(0.001);
   });

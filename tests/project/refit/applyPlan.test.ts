@@ -59,9 +59,16 @@ describe('an item changes its own part and no other', () => {
 
   it('a part that an item brought has a doubt of its own, a part it left keeps its doubt', () => {
     const after = applied(item('a', 'pole', slim(0.05))).after.get('pole');
-    expect(after?.owners).toEqual({ shape: 'plan/a', placement: 'pole', exposure: 'pole', stowed: 'pole' });
+    expect(after?.owners).toEqual({
+      size: 'plan/a',
+      coefficient: 'pole',
+      placement: 'pole',
+      length: 'pole',
+      exposure: 'pole',
+      stowed: 'pole',
+    });
     const like = applied(item('a', 'pole', likeThin)).after.get('pole');
-    expect(like?.owners.shape).toBe('thin');
+    expect(like?.owners).toMatchObject({ size: 'thin', coefficient: 'thin', placement: 'pole' });
   });
 });
 
