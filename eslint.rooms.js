@@ -24,7 +24,7 @@ const mayUsePackages = {
   units: '(?!)',
   project: 'zod',
   jobs: '(?!)',
-  state: 'react|zustand|zod',
+  state: 'react|zustand|zundo|zod|idb-keyval',
   charts: 'react|d3',
   ui: 'react|react-dom',
   views: 'react|react-dom',

@@ -1,0 +1,75 @@
+import { refusal, type EditAnswer } from '../project/edit/answer';
+import type { Project } from '../project/file/schema';
+import type { SliceCreator } from './appState';
+import { timesOf } from './historyView';
+
+/** The edit that led to the project as it is. */
+export interface Step {
+  /** What was done, such as "Change the diameter of Bow rail"; '' for a project just opened. */
+  readonly label: string;
+  /** True when it goes on with the edit before: the two are one step on the way back. */
+  readonly continues: boolean;
+}
+
+export const noStep: Step = { label: '', continues: false };
+
+/** Edits of one group that follow each other faster than this, ms, are one step. */
+export const groupPauseMs = 1000;
+
+export interface EditOptions {
+  /** Names what is being typed in or dragged, such as "f3.shape.diameter.m"; without one an edit is a step of its own. */
+  readonly group?: string;
+}
+
+export interface HistorySlice {
+  readonly step: Step;
+  /**
+   * Runs an edit on the open project. A refusal changes nothing and is handed back for the field to show, as are the
+   * edit's message and new ids.
+   */
+  edit(label: string, change: (project: Project) => EditAnswer, options?: EditOptions): EditAnswer;
+  /** Closes the running group, as when a field loses the focus or a drag ends: what follows is a new step. */
+  endGroup(): void;
+  undo(): void;
+  redo(): void;
+}
+
+interface OpenGroup {
+  readonly name: string;
+  readonly lastEditMs: number;
+}
+
+export const historySlice: SliceCreator<HistorySlice> = (set, get, store) => {
+  let openGroup: OpenGroup | null = null;
+
+  function goesOn(group: string | undefined, nowMs: number): boolean {
+    return openGroup !== null && openGroup.name === group && nowMs - openGroup.lastEditMs <= groupPauseMs;
+  }
+
+  return {
+    step: noStep,
+
+    edit: (label, change, { group } = {}) => {
+      const before = get().project;
+      if (before === null) return refusal('', 'no project is open');
+      const answer = change(before);
+      if ('refused' in answer || answer.project === before) return answer;
+      const nowMs = performance.now();
+      const continues = goesOn(group, nowMs);
+      openGroup = group === undefined ? null : { name: group, lastEditMs: nowMs };
+      set({ project: answer.project, step: { label, continues } });
+      return answer;
+    },
+    endGroup: () => {
+      openGroup = null;
+    },
+    undo: () => {
+      openGroup = null;
+      timesOf(store).undo();
+    },
+    redo: () => {
+      openGroup = null;
+      timesOf(store).redo();
+    },
+  };
+};

@@ -1,0 +1,86 @@
+import { openProject } from '../../project/file/openProject';
+import { dayAndTimeText } from './clock';
+import { renamedCopy } from './copyName';
+import type { Change, KeyValue, Write } from './keyValue';
+import { described } from './readRecord';
+import { draftIn, fieldsOf, headerIn, prefixes, recordKeys, type Broken, type Header } from './records';
+
+interface RecoveryTools {
+  readonly store: KeyValue;
+  readonly newId: () => string;
+  readonly nowIso: () => string;
+}
+
+/**
+ * Puts drafts that pages left behind into their projects, or beside them as copies where another tab has saved since.
+ * Answers with the copies. Each draft moves in one transaction, so a stop in between leaves it for the next start.
+ */
+export async function recoverDrafts(tools: RecoveryTools): Promise<readonly Header[]> {
+  const copies: Header[] = [];
+  for (const key of await tools.store.keys(prefixes.draft)) {
+    const copy = await recoverDraft(tools, key);
+    if (copy !== null) copies.push(copy);
+  }
+  return copies;
+}
+
+async function recoverDraft(tools: RecoveryTools, key: string): Promise<Header | null> {
+  const [stored] = await tools.store.transact([key], (answer) => ({ writes: [], answer }));
+  if (stored === undefined) return null;
+  const draft = draftIn(stored);
+  const opened = draft === null ? null : openProject(draft.text);
+  if (draft === null || opened?.ok !== true) return setDraftAside(tools, key, stored);
+
+  const { text } = draft;
+  const reading = fieldsOf(stored)['reading'];
+  const [headerKey, textKey] = recordKeys(draft.id);
+  return tools.store.transact([key, headerKey, textKey], ([current, headerValue, theirText]) => {
+    const done: Write = [key, undefined];
+    // Its own tab is alive after all and has saved or renewed it.
+    if (draftIn(current)?.text !== text) return { writes: [], answer: null };
+    const theirs = headerIn(headerValue);
+    if (theirs !== null && theirText === text) return { writes: [done], answer: null };
+    const revision = theirs?.revision ?? 0;
+    // A draft is deleted by its own tab's next save: one that is left is younger than that save.
+    if (revision === draft.revision || theirs?.tab === draft.tab) {
+      const header = headerIn({ ...draft, revision: revision + 1 });
+      return change(header, text, reading, done, null);
+    }
+    const addition = `unsaved work of ${dayAndTimeText(new Date(draft.savedAt))}`;
+    const copy = renamedCopy(opened.project, addition);
+    const name = copy?.project.name ?? draft.name;
+    const header = headerIn({ ...draft, id: tools.newId(), name, revision: 1 });
+    return change(header, copy?.text ?? text, reading, done, header);
+  });
+}
+
+function change(
+  header: Header | null,
+  text: string,
+  reading: unknown,
+  done: Write,
+  answer: Header | null,
+): Change<Header | null> {
+  if (header === null) return { writes: [], answer };
+  const [headerKey, textKey, readingKey] = recordKeys(header.id);
+  const writes: readonly Write[] = [[headerKey, header], [textKey, text], [readingKey, reading], done];
+  return { writes, answer };
+}
+
+async function setDraftAside({ store, newId, nowIso }: RecoveryTools, key: string, stored: unknown) {
+  const { name, text } = fieldsOf(stored);
+  const broken: Broken = {
+    key: prefixes.broken + newId(),
+    name: typeof name === 'string' ? name : '',
+    why: 'unsaved work that does not open',
+    setAsideAt: nowIso(),
+    content: typeof text === 'string' ? text : described(stored),
+  };
+  return store.transact([], () => ({
+    writes: [
+      [broken.key, broken],
+      [key, undefined],
+    ],
+    answer: null,
+  }));
+}

@@ -1,0 +1,189 @@
+import { openProject } from '../../project/file/openProject';
+import type { Project } from '../../project/file/schema';
+import type { Announcements } from './announcements';
+import type { Clock } from './clock';
+import { renamedCopy } from './copyName';
+import { recoverDrafts } from './drafts';
+import { readAll, writeAll, type KeyValue, type Write } from './keyValue';
+import { listBroken, listRecords } from './listRecords';
+import { readRecord, setAside } from './readRecord';
+import {
+  draftKey,
+  fieldsOf,
+  openKey,
+  prefixes,
+  readingIn,
+  recordKeys,
+  type Broken,
+  type Draft,
+  type Failed,
+  type Header,
+  type Reading,
+  type StoredProject,
+} from './records';
+import { saveRecord } from './saveRecord';
+import type { Done, Shelf, ShelfListing, ShelfLoadResult, ShelfSaveResult, ShelfStart } from './shelfTypes';
+import { orFailed } from './storageFailure';
+
+interface ShelfParts {
+  readonly store: KeyValue;
+  readonly clock: Clock;
+  readonly newId: () => string;
+  readonly announcements: Announcements;
+}
+
+export function createShelf({ store, clock, newId, announcements }: ShelfParts): Shelf {
+  const tab = newId();
+  const held = new Map<string, Draft>();
+  const nowIso = () => clock.now().toISOString();
+  const done: Done = { kind: 'done' };
+
+  async function write(...writes: readonly Write[]): Promise<Done | Failed> {
+    return orFailed(async () => {
+      await writeAll(store, writes);
+      return done;
+    });
+  }
+
+  async function load(id: string): Promise<ShelfLoadResult> {
+    const unwritten = held.get(id);
+    if (unwritten !== undefined) return openHeld(unwritten);
+    return orFailed(async () => {
+      const found = readRecord(id, await readAll(store, recordKeys(id)));
+      if (found.kind !== 'broken') return found;
+      const broken = { ...found.broken, key: prefixes.broken + newId(), setAsideAt: nowIso() };
+      await orFailed(() => setAside(store, id, broken));
+      return { kind: 'broken', broken };
+    });
+  }
+
+  async function save(draft: Draft): Promise<ShelfSaveResult> {
+    const result = await orFailed(() => saveRecord(store, draft, nowIso(), tab));
+    if (result.kind !== 'saved') return result;
+    held.delete(draft.id);
+    announcements.announce(result.header);
+    return result;
+  }
+
+  async function addCopy(
+    project: Project,
+    reading: Reading | null,
+    addition: string,
+  ): Promise<ShelfLoadResult> {
+    const copy = renamedCopy(project, addition);
+    if (copy === null) return { kind: 'failed', why: 'the project has a field that cannot be saved' };
+    const made = newHeader(copy.project.name);
+    const header = { ...made, revision: 1 };
+    const [headerKey, textKey, readingKey] = recordKeys(header.id);
+    const written = await write(
+      [headerKey, header],
+      [textKey, copy.text],
+      [readingKey, reading ?? undefined],
+    );
+    return written.kind === 'failed'
+      ? written
+      : { kind: 'opened', stored: { header, ...copy, reading, isSaved: true } };
+  }
+
+  async function list(): Promise<ShelfListing> {
+    return orFailed(async () => {
+      const { headers, damagedIds } = await listRecords(store);
+      // Loading sets aside what is damaged.
+      for (const id of damagedIds) await load(id);
+      const stored = headers.filter(({ id }) => !held.has(id));
+      const projects = [...held.values(), ...stored].map(headerOnly).sort(newestFirst);
+      return { kind: 'listed', projects, broken: await listBroken(store) };
+    });
+  }
+
+  async function openLast(): Promise<ShelfStart> {
+    const recovered = await orFailed(() => recoverDrafts({ store, newId, nowIso }));
+    const pointer = await orFailed(() => readAll(store, [openKey]));
+    const lastId = 'kind' in pointer ? undefined : fieldsOf(pointer[0])['id'];
+    const opened = lastId === null ? null : await openFirst(typeof lastId === 'string' ? [lastId] : []);
+    return {
+      stored: opened?.stored ?? null,
+      recovered: 'kind' in recovered ? [] : recovered,
+      broken: opened?.broken ?? [],
+    };
+  }
+
+  /** The first that opens: the one that was open last, then the others, newest first. */
+  async function openFirst(wantedIds: readonly string[]) {
+    const broken: Broken[] = [];
+    const tried = new Set<string>();
+    const attempt = async (ids: readonly string[]): Promise<StoredProject | null> => {
+      for (const id of ids) {
+        if (tried.has(id)) continue;
+        tried.add(id);
+        const result = await load(id);
+        if (result.kind === 'opened') return result.stored;
+        if (result.kind === 'broken') broken.push(result.broken);
+      }
+      return null;
+    };
+    const wanted = await attempt(wantedIds);
+    if (wanted !== null) return { stored: wanted, broken };
+    const listing = await list();
+    const others = listing.kind === 'listed' ? listing.projects.map(({ id }) => id) : [];
+    return { stored: await attempt(others), broken };
+  }
+
+  function newHeader(name: string): Header {
+    return { id: newId(), name, savedAt: nowIso(), revision: 0, tab };
+  }
+
+  return {
+    isKept: store.isKept,
+    openLast,
+    list,
+    load,
+    save,
+    saveReading: (id, reading) => write([recordKeys(id)[2], reading]),
+    addCopy,
+    duplicate: async (id) => {
+      const original = await load(id);
+      if (original.kind !== 'opened') return original;
+      return addCopy(original.stored.project, original.stored.reading, 'copy');
+    },
+    remove: async (id) => {
+      const removed = await write(...recordKeys(id).map((key) => [key, undefined] as const), [
+        draftKey(id, tab),
+        undefined,
+      ]);
+      if (removed.kind === 'done') held.delete(id);
+      return removed;
+    },
+    removeBroken: (key) => write([key, undefined]),
+    rememberOpen: (id) => write([openKey, { id }]),
+    keepDraft: (draft) => write([draftKey(draft.id, tab), draft]),
+    dropDraft: (id) => write([draftKey(id, tab), undefined]),
+    hold: (draft) => {
+      held.set(draft.id, draft);
+    },
+    newHeader,
+    stamped: (header, name) => ({ ...header, name, savedAt: nowIso(), tab }),
+    onSavedElsewhere: (listener) => {
+      announcements.subscribe(listener);
+    },
+  };
+}
+
+function openHeld(draft: Draft): ShelfLoadResult {
+  const opened = openProject(draft.text);
+  if (!opened.ok) return { kind: 'missing' };
+  const { project } = opened;
+  const reading = readingIn(project, draft.reading);
+  return {
+    kind: 'opened',
+    stored: { header: headerOnly(draft), text: draft.text, project, reading, isSaved: false },
+  };
+}
+
+function headerOnly({ id, name, savedAt, revision, tab }: Header): Header {
+  return { id, name, savedAt, revision, tab };
+}
+
+function newestFirst(one: Header, other: Header): number {
+  return Date.parse(other.savedAt) - Date.parse(one.savedAt);
+}
