@@ -29,6 +29,7 @@ export function combinedEnds(
   let variance = 0;
   let third = 0;
   for (const { up, down } of sources) {
+    if (up[key] === 0 && down[key] === 0) continue;
     const above = Math.max(up[key], down[key], 0) / deviationsTo95;
     const below = -Math.min(up[key], down[key], 0) / deviationsTo95;
     const lean = above - below;
@@ -57,8 +58,9 @@ function leanFrom(variance: number, third: number): number {
   let lean = (third * rootTwoPi) / (3 * variance);
   for (let step = 0; step < 8; step += 1) {
     const value = lean * (3 * variance - lopsidedThird * lean * lean) - third * rootTwoPi;
-    lean -= value / (3 * variance - 3 * lopsidedThird * lean * lean);
-    lean = Math.min(Math.max(lean, -most), most);
+    const change = value / (3 * variance - 3 * lopsidedThird * lean * lean);
+    lean = Math.min(Math.max(lean - change, -most), most);
+    if (Math.abs(change) < 1e-12 * most) break;
   }
   return lean;
 }

@@ -1,4 +1,4 @@
-import { addChange, doubtedKeys, type Change, type DoubtedKey, zeroChange } from '../fitting/outcome';
+import { doubtedKeys, type Change, type DoubtedKey, zeroChange } from '../fitting/outcome';
 import { combinedEnds } from './combinedEnds';
 import { doubtGroup, type DoubtGroup } from './doubtSource';
 
@@ -25,22 +25,35 @@ export interface Ranges {
   readonly all: Readonly<Record<DoubtedKey, Range>>;
 }
 
+type MutableChange = Record<DoubtedKey, number>;
+
 /** A weighted sum of doubts: within a source the changes add with their signs. */
 export function sumDoubts(
   parts: readonly { readonly doubts: readonly DoubtChange[]; readonly weight: number }[],
 ): DoubtChange[] {
-  const byId = new Map<string, DoubtChange>();
+  const byId = new Map<string, { id: string; up: MutableChange; down: MutableChange }>();
   for (const { doubts, weight } of parts) {
-    for (const doubt of doubts) {
-      const known = byId.get(doubt.id);
-      byId.set(doubt.id, {
-        id: doubt.id,
-        up: addChange(known?.up ?? zeroChange(), doubt.up, weight),
-        down: addChange(known?.down ?? zeroChange(), doubt.down, weight),
-      });
+    for (const { id, up, down } of doubts) {
+      let sum = byId.get(id);
+      if (sum === undefined) {
+        sum = { id, up: { ...zeroChange() }, down: { ...zeroChange() } };
+        byId.set(id, sum);
+      }
+      accumulate(sum.up, up, weight);
+      accumulate(sum.down, down, weight);
     }
   }
   return [...byId.values()];
+}
+
+/** Adds in place: a total over hundreds of rows makes no throw-away changes. */
+function accumulate(into: MutableChange, change: Change, weight: number): void {
+  into.dragAgainstTrackN += weight * change.dragAgainstTrackN;
+  into.sideForceN += weight * change.sideForceN;
+  into.heelingMomentNm += weight * change.heelingMomentNm;
+  into.airPowerW += weight * change.airPowerW;
+  into.trackPowerW += weight * change.trackPowerW;
+  into.fullPriceW += weight * change.fullPriceW;
 }
 
 /** Doubts of a difference, a - b, source by source: what both share cancels. */
@@ -53,13 +66,21 @@ export function differenceOfDoubts(a: readonly DoubtChange[], b: readonly DoubtC
 
 /**
  * Combines doubts into ranges. Each source gives its largest change upwards and its largest downwards; both are the
- * ends of a 90 % range, half the chance to each side. See `combinedEnds` for the sum.
+ * ends of a 90 % range, half the chance to each side. See `combinedEnds` for the sum. A group's ranges are worked out when
+ * they are first read: a ledger carries many more than a reader looks at.
  */
 export function rangesOf(best: Change, doubts: readonly DoubtChange[]): Ranges {
+  const known: Partial<Record<keyof Ranges, Ranges['all']>> = {};
   return {
-    item: rangesOfGroup(best, doubts, ['item']),
-    air: rangesOfGroup(best, doubts, ['air']),
-    all: rangesOfGroup(best, doubts, ['item', 'air']),
+    get item() {
+      return (known.item ??= rangesOfGroup(best, doubts, ['item']));
+    },
+    get air() {
+      return (known.air ??= rangesOfGroup(best, doubts, ['air']));
+    },
+    get all() {
+      return (known.all ??= rangesOfGroup(best, doubts, ['item', 'air']));
+    },
   };
 }
 

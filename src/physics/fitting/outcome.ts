@@ -230,11 +230,15 @@ export function addChange(a: Change, b: Change, factor: number): Change {
   };
 }
 
-/** Entry by entry: a + factor b, all entries. */
-export function addOutcome(a: Outcome, b: Outcome, factor: number): Outcome {
-  const out: Partial<Record<OutcomeKey, number>> = {};
-  for (const key of outcomeKeys) out[key] = a[key] + factor * b[key];
-  return out as Record<OutcomeKey, number>;
+/** A weighted sum of outcomes, entry by entry. */
+export function sumOutcomes(
+  parts: readonly { readonly outcome: Outcome; readonly weight: number }[],
+): Outcome {
+  const sum: Record<OutcomeKey, number> = { ...zeroOutcome };
+  for (const { outcome, weight } of parts) {
+    for (const key of outcomeKeys) sum[key] += weight * outcome[key];
+  }
+  return sum;
 }
 
 export const zeroOutcome: Outcome = Object.fromEntries(

@@ -2,7 +2,7 @@ import type { SailingState } from '../condition/sailingState';
 import type { Quantity, SiUnit } from '../quantity';
 import type { EndMethod } from '../section/endEffect';
 import { logWindHeight, vonKarman, type WindLaw } from '../wind/windProfile';
-import type { Shape } from './fittingInput';
+import type { BluffBodyShape, Shape } from './fittingInput';
 import { memberQuantities, type MemberTraceKey } from './memberTrace';
 
 export type MemberQuantities = Readonly<Record<MemberTraceKey, Quantity>>;
@@ -44,7 +44,7 @@ function kindQuantities(shape: Shape): SomeQuantities {
     case 'roundBar':
       return shape.coefficient === null ? {} : typedCoefficient;
     case 'bluffBody':
-      return bluffBody;
+      return isTyped(shape) ? bluffBody : handbookBody;
     case 'measuredArea':
       return measuredArea;
   }
@@ -55,13 +55,16 @@ const typedCoefficient: SomeQuantities = {
   coefficientBest: { symbol: 'C_d', label: 'drag coefficient, typed', unit: '1' },
 };
 
+function isTyped({ coefficients: { x, y, z } }: BluffBodyShape): boolean {
+  return x !== null && y !== null && z !== null;
+}
+
 const bluffBody: SomeQuantities = {
   coefficientBest: {
     symbol: 'C_d',
     label: 'drag coefficient, mean of the axes',
     unit: '1',
     equation: 'sum n_i^2 C_i A_i / sum n_i^2 A_i',
-    source: 'cengel-cimbala',
   },
   areaM2: {
     symbol: 'A_r',
@@ -73,6 +76,18 @@ const bluffBody: SomeQuantities = {
     ...memberQuantities.forceTrackXN,
     equation: 'sum of R F, F_i = (rho/2) C_i A_i |u| u_i',
     source: 'ledger-practice',
+  },
+};
+
+/** With an untyped axis the handbook's cube takes part. */
+const handbookBody: SomeQuantities = {
+  ...bluffBody,
+  coefficientBest: {
+    symbol: 'C_d',
+    label: 'drag coefficient, mean of the axes',
+    unit: '1',
+    equation: 'sum n_i^2 C_i A_i / sum n_i^2 A_i',
+    source: 'cengel-cimbala',
   },
 };
 
@@ -106,7 +121,7 @@ export function conditionSymbols(state: SailingState): Readonly<Record<string, K
     W_10: { value: profile.speedAt10Ms, unit: 'm/s' },
     alpha: { value: profile.law.kind === 'power' ? profile.law.exponent : 0, unit: '1' },
     k_s: { value: state.condition.hullDragPerSideForce ?? 0, unit: '1' },
-    k_h: { value: heelPrice(state), unit: '1' },
+    k_h: { value: heelPrice(state), unit: '1/m' },
   };
 }
 

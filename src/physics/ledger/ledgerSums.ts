@@ -1,3 +1,4 @@
+import { combinedEnds } from '../doubt/combinedEnds';
 import {
   differenceOfDoubts,
   excludesZero,
@@ -10,7 +11,7 @@ import type { FittingTrace } from '../fitting/evaluateFitting';
 import { oneOfEach, type Notice } from '../fitting/notice';
 import {
   addChange,
-  addOutcome,
+  sumOutcomes,
   zeroOutcome,
   type Change,
   type DoubtedKey,
@@ -43,18 +44,35 @@ export interface Saving {
   readonly ranges: Ranges;
 }
 
-export function resultOf(outcome: Outcome, doubts: readonly DoubtChange[]): Result {
-  return { outcome, doubts, ranges: rangesOf(outcome, doubts) };
+/**
+ * A result whose doubts and ranges are worked out when they are first read. A ledger carries totals for every zone and
+ * every step of a plan, and a reader looks at few of their ranges; an edit must not wait for the others.
+ */
+export function resultOf(outcome: Outcome, doubtsOf: () => readonly DoubtChange[]): Result {
+  let doubts: readonly DoubtChange[] | null = null;
+  let ranges: Ranges | null = null;
+  const doubtsNow = (): readonly DoubtChange[] => (doubts ??= doubtsOf());
+  return {
+    outcome,
+    get doubts() {
+      return doubtsNow();
+    },
+    get ranges() {
+      return (ranges ??= rangesOf(outcome, doubtsNow()));
+    },
+  };
 }
 
-export const zeroResult: Result = resultOf(zeroOutcome, []);
+export const zeroResult: Result = resultOf(zeroOutcome, () => []);
 
 /** A row from its traces: the weights are shares of the time and add up to one. */
 export function rowOf(parts: readonly ConditionPart[]): RowResult {
-  const outcome = parts.reduce((sum, { weight, trace }) => addOutcome(sum, trace.mean, weight), zeroOutcome);
+  const outcome = sumOutcomes(parts.map(({ weight, trace }) => ({ outcome: trace.mean, weight })));
   const doubts = sumDoubts(parts.map(({ weight, trace }) => ({ doubts: trace.doubts, weight })));
   return {
-    ...resultOf(outcome, doubts),
+    outcome,
+    doubts,
+    ranges: rangesOf(outcome, doubts),
     parts,
     notices: oneOfEach(parts.flatMap(({ trace }) => trace.notices)),
   };
@@ -62,30 +80,61 @@ export function rowOf(parts: readonly ConditionPart[]): RowResult {
 
 /** The sum of rows: outcomes add entry by entry, doubts add within a source with their signs. */
 export function totalOf(rows: readonly Result[]): Result {
-  const outcome = rows.reduce((sum, row) => addOutcome(sum, row.outcome, 1), zeroOutcome);
-  return resultOf(outcome, sumDoubts(rows.map(({ doubts }) => ({ doubts, weight: 1 }))));
+  return weightedTotal(rows.map((result) => ({ result, weight: 1 })));
+}
+
+/** A total with one row in place of another, without adding the others up again. */
+export function totalWith(total: Result, removed: Result, added: Result): Result {
+  return weightedTotal([
+    { result: total, weight: 1 },
+    { result: removed, weight: -1 },
+    { result: added, weight: 1 },
+  ]);
+}
+
+function weightedTotal(parts: readonly { readonly result: Result; readonly weight: number }[]): Result {
+  return resultOf(sumOutcomes(parts.map(({ result, weight }) => ({ outcome: result.outcome, weight }))), () =>
+    sumDoubts(parts.map(({ result, weight }) => ({ doubts: result.doubts, weight }))),
+  );
 }
 
 /** Before less after, from the difference of the doubts, source by source, so that a common error cancels. */
 export function savingOf(before: Result, after: Result): Saving {
   const change = addChange(before.outcome, after.outcome, -1);
-  const doubts = differenceOfDoubts(before.doubts, after.doubts);
-  return { change, doubts, ranges: rangesOf(change, doubts) };
+  return savingFrom(change, () => differenceOfDoubts(before.doubts, after.doubts));
 }
 
 /** The sum of savings, or with a negative factor their difference. */
 export function addSavings(a: Saving, b: Saving, factor: number): Saving {
-  const change = addChange(a.change, b.change, factor);
-  const doubts = sumDoubts([
-    { doubts: a.doubts, weight: 1 },
-    { doubts: b.doubts, weight: factor },
-  ]);
-  return { change, doubts, ranges: rangesOf(change, doubts) };
+  return savingFrom(addChange(a.change, b.change, factor), () =>
+    sumDoubts([
+      { doubts: a.doubts, weight: 1 },
+      { doubts: b.doubts, weight: factor },
+    ]),
+  );
+}
+
+/** A saving whose doubts and ranges are worked out when they are first read. */
+function savingFrom(change: Change, doubtsOf: () => readonly DoubtChange[]): Saving {
+  let doubts: readonly DoubtChange[] | null = null;
+  let ranges: Ranges | null = null;
+  const doubtsNow = (): readonly DoubtChange[] => (doubts ??= doubtsOf());
+  return {
+    change,
+    get doubts() {
+      return doubtsNow();
+    },
+    get ranges() {
+      return (ranges ??= rangesOf(change, doubtsNow()));
+    },
+  };
 }
 
 export const zeroSaving: Saving = savingOf(zeroResult, zeroResult);
 
 /** True when the order of two rows holds over every doubt: the range of their difference excludes zero. */
 export function orderIsSafe(a: Result, b: Result, key: DoubtedKey): boolean {
-  return excludesZero(savingOf(a, b).ranges.all[key]);
+  const best = a.outcome[key] - b.outcome[key];
+  const { low, high } = combinedEnds(differenceOfDoubts(a.doubts, b.doubts), key);
+  return excludesZero({ low: best + low, high: best + high });
 }

@@ -22,11 +22,16 @@ export interface PartOwners {
   readonly stowed: string;
 }
 
+const known = new WeakMap<ProjectFitting, FittingState>();
+
+/** The state of a fitting that no item has touched; the same fitting gives the same state, so that its row is known. */
 export function asSailed(fitting: ProjectFitting): FittingState {
   const own = fitting.id;
-  return {
+  const state = known.get(fitting) ?? {
     fitting,
     owners: { size: own, coefficient: own, placement: own, length: own, exposure: own, stowed: own },
     gone: null,
   };
+  known.set(fitting, state);
+  return state;
 }

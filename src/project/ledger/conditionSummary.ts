@@ -31,8 +31,22 @@ export interface SolvedCondition {
   readonly summary: ConditionSummary;
 }
 
-/** Solves a condition once for the whole ledger. */
+const solvedBefore = new WeakMap<
+  ProjectCondition,
+  { readonly from: readonly unknown[]; readonly solved: SolvedCondition }
+>();
+
+/** Solves a condition; one that has not changed, nor the boat and the wind law with it, is answered from memory. */
 export function solveProjectCondition(project: Project, condition: ProjectCondition): SolvedCondition {
+  const from = [project.boat, project.methods.windLaw];
+  const before = solvedBefore.get(condition);
+  if (before !== undefined && before.from.every((part, i) => part === from[i])) return before.solved;
+  const solved = solveAnew(project, condition);
+  solvedBefore.set(condition, { from, solved });
+  return solved;
+}
+
+function solveAnew(project: Project, condition: ProjectCondition): SolvedCondition {
   const input = conditionToPhysics(project, condition);
   const states = conditionStates(input);
   const { best } = states;

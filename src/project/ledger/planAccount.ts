@@ -2,8 +2,8 @@ import {
   addSavings,
   savingOf,
   totalOf,
+  totalWith,
   zeroSaving,
-  type Result,
   type Saving,
 } from '../../physics/ledger/ledgerSums';
 import type { FittingState } from '../core/fittingState';
@@ -23,9 +23,8 @@ export function planAccount(
   asSailed: FittingStates,
   evaluate: RowEvaluator,
 ): PlanAccount {
-  const rows = new Map([...asSailed].map(([id, state]) => [id, evaluate(state) as Result]));
   const items: ItemAccount[] = [];
-  let total = totalOf([...rows.values()]);
+  let total = totalOf([...asSailed.values()].map(evaluate));
   const first = total;
   for (const step of applied.steps) {
     const account = itemAccount(project, step, evaluate);
@@ -33,8 +32,7 @@ export function planAccount(
       items.push(account);
       continue;
     }
-    rows.set(step.item.fittingId, evaluate(step.after));
-    const next = totalOf([...rows.values()]);
+    const next = step.before === null ? total : totalWith(total, evaluate(step.before), evaluate(step.after));
     items.push({ ...account, totalBefore: total, totalAfter: next });
     total = next;
   }

@@ -1,5 +1,12 @@
 import { oneOfEach, type Notice } from '../../physics/fitting/notice';
-import { orderIsSafe, savingOf, totalOf, zeroResult, type RowResult } from '../../physics/ledger/ledgerSums';
+import {
+  orderIsSafe,
+  savingOf,
+  totalOf,
+  zeroResult,
+  zeroSaving,
+  type RowResult,
+} from '../../physics/ledger/ledgerSums';
 import { lossBlock } from '../../physics/ledger/losses';
 import { windLawNotice } from '../../physics/ledger/windLawNotice';
 import type { FittingState } from '../core/fittingState';
@@ -162,7 +169,7 @@ function rowFor(
     excludedReason: fitting.excluded?.reason ?? null,
     before: rowBefore,
     after: rowAfter,
-    saving: savingOf(rowBefore, rowAfter),
+    saving: rowBefore === rowAfter ? zeroSaving : savingOf(rowBefore, rowAfter),
     isChanged: stateBefore !== stateAfter,
     withheldItemIds,
     notices: oneOfEach([...notice, ...rowBefore.notices, ...rowAfter.notices]),

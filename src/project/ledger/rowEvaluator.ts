@@ -17,7 +17,22 @@ export type RowEvaluator = (state: FittingState) => RowResult;
 
 const removedRow: RowResult = { ...zeroResult, parts: [], notices: [] };
 
+let last: { readonly from: readonly unknown[]; readonly evaluate: RowEvaluator } | null = null;
+
+/** The last evaluator serves on while boat, methods and conditions stay: an edit of one fitting costs one row. */
 export function rowEvaluator(project: Project, conditions: readonly WeightedCondition[]): RowEvaluator {
+  const from = [
+    project.boat,
+    project.methods.ends,
+    ...conditions.flatMap(({ solved, weight }) => [solved, weight]),
+  ];
+  if (last?.from.length === from.length && last.from.every((part, i) => part === from[i]))
+    return last.evaluate;
+  last = { from, evaluate: newEvaluator(project, conditions) };
+  return last.evaluate;
+}
+
+function newEvaluator(project: Project, conditions: readonly WeightedCondition[]): RowEvaluator {
   const line = deckLineOf(project.boat);
   const known = new WeakMap<FittingState, RowResult>();
   return (state) => {

@@ -1,0 +1,28 @@
+import { mostBytes } from '../project/file/guard';
+import { useAppStore } from '../state/appStore';
+
+/** Opens a file from disk. One that is too large is refused by its size alone, before it is read. */
+export async function openFile(file: File): Promise<void> {
+  const store = useAppStore.getState();
+  if (file.size > mostBytes) {
+    store.refuseFile(file.name, `the file is larger than ${mostBytes / 1e6} MB`);
+    return;
+  }
+  try {
+    store.openText(file.name, await file.text());
+  } catch {
+    store.refuseFile(
+      file.name,
+      'the browser could not read the file; it may have been moved, or it is a folder',
+    );
+  }
+}
+
+/** Opens what was dropped: one file, and no other number of them. */
+export async function openDropped(files: readonly File[]): Promise<void> {
+  const [file, another] = files;
+  const store = useAppStore.getState();
+  if (file === undefined) return;
+  if (another === undefined) await openFile(file);
+  else store.refuseFile('What was dropped', `there are ${files.length} files; drop one project file`);
+}

@@ -1,0 +1,150 @@
+import './charts.css';
+import { formatValue, formatValueRange } from '../units/print';
+import { coefficientText, type ChartPoint, type CoefficientChartGeometry } from './coefficientChartGeometry';
+import type { PlacedLabel } from './labelBox';
+
+const pointRadiusPx = 4;
+const otherRadiusPx = 2.5;
+
+/** Drag coefficient of a round bar against Reynolds number with this fitting's points on it, and the table behind it. */
+export function CoefficientChart({ chart }: { readonly chart: CoefficientChartGeometry }) {
+  const { widthPx, heightPx, plot, curves, points, regimeLabels, curveLabels, xTicks, yTicks } = chart;
+  return (
+    <figure className="coefficient-chart">
+      <h3 className="chart-title">
+        Drag coefficient <i>C</i>
+        <sub>d</sub> against Reynolds number <span className="chart-title-unit">round bar</span>
+      </h3>
+      <svg
+        width={widthPx}
+        height={heightPx}
+        viewBox={`0 0 ${widthPx} ${heightPx}`}
+        role="img"
+        aria-label={chart.description}
+      >
+        {yTicks.map(({ y, label }) => (
+          <g key={label}>
+            <line className="chart-grid" x1={plot.left} x2={plot.right} y1={y} y2={y} />
+            <text className="chart-tick" x={plot.left - 5} y={y + 4} textAnchor="end">
+              {label}
+            </text>
+          </g>
+        ))}
+        {curves.map(({ name, bandPath }) => (
+          <path key={name} className="coefficient-band" d={bandPath} />
+        ))}
+        <line className="chart-axis" x1={plot.left} x2={plot.right} y1={plot.bottom} y2={plot.bottom} />
+        {xTicks.map(({ x, exponent }) => (
+          <DecadeTick key={exponent} x={x} y={plot.bottom} exponent={exponent} />
+        ))}
+        <text className="chart-tick" x={plot.left - 5} y={plot.top - 7}>
+          C
+          <tspan className="chart-raised" dy={3}>
+            d
+          </tspan>
+        </text>
+        <text className="chart-tick" x={plot.right} y={heightPx - 3} textAnchor="end">
+          Reynolds number Re, no unit, logarithmic
+        </text>
+        {curves.map(({ name, bestPath }, i) => (
+          <path
+            key={name}
+            className={i === 0 ? 'coefficient-curve' : 'coefficient-curve coefficient-curve-second'}
+            d={bestPath}
+          />
+        ))}
+        {regimeLabels.map((label) => (
+          <ChartLabel key={label.lines[0]} label={label} className="chart-note" />
+        ))}
+        {curveLabels.map((label) => (
+          <ChartLabel key={label.lines[0]} label={label} className="chart-label" />
+        ))}
+        {points.map((point) => (
+          <PointMark key={point.name} point={point} />
+        ))}
+      </svg>
+      <CurveTable chart={chart} />
+    </figure>
+  );
+}
+
+/** The typeface has no raised figures above 3, so the exponent is set by hand. */
+function DecadeTick({
+  x,
+  y,
+  exponent,
+}: {
+  readonly x: number;
+  readonly y: number;
+  readonly exponent: number;
+}) {
+  return (
+    <g>
+      <line className="chart-axis" x1={x} x2={x} y1={y} y2={y + 4} />
+      <text className="chart-tick" x={x} y={y + 16} textAnchor="middle">
+        10
+        <tspan className="chart-raised" dy={-4}>
+          {exponent}
+        </tspan>
+      </text>
+    </g>
+  );
+}
+
+function PointMark({ point }: { readonly point: ChartPoint }) {
+  const { name, x, y, label, others } = point;
+  return (
+    <g>
+      {others.map((other) => (
+        <circle
+          key={`${other.x} ${other.y}`}
+          className="coefficient-point-other"
+          cx={other.x}
+          cy={other.y}
+          r={otherRadiusPx}
+        />
+      ))}
+      <circle className={`coefficient-point-${name}`} cx={x} cy={y} r={pointRadiusPx} />
+      <ChartLabel label={label} className={`chart-label coefficient-label-${name}`} />
+    </g>
+  );
+}
+
+function ChartLabel({ label, className }: { readonly label: PlacedLabel; readonly className: string }) {
+  return (
+    <text className={className} x={label.x} y={label.y} textAnchor={label.anchor}>
+      {label.lines.join(' ')}
+    </text>
+  );
+}
+
+function CurveTable({ chart }: { readonly chart: CoefficientChartGeometry }) {
+  return (
+    <details>
+      <summary>as a table</summary>
+      {chart.table.map(({ curveName, rows }) => (
+        <table key={curveName}>
+          <caption className="visually-hidden">
+            Drag coefficient of a round bar against Reynolds number{curveName === '' ? '' : `, ${curveName}`}
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">Re{curveName === '' ? '' : `, ${curveName}`}</th>
+              <th scope="col">best</th>
+              <th scope="col">low–high</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ reynolds, low, best, high }) => (
+              <tr key={reynolds}>
+                <th scope="row">{formatValue(reynolds, '1', { decimals: 0 })}</th>
+                <td>{coefficientText(best)}</td>
+                <td>{formatValueRange(low, high, '1', { decimals: 2 })}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      ))}
+    </details>
+  );
+}

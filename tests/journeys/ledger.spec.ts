@@ -1,0 +1,119 @@
+import { expect, test, type Page } from 'playwright/test';
+import { openDemo } from './openPage';
+
+function working(page: Page) {
+  return page.getByRole('region', { name: 'Working of the selected row' });
+}
+
+function ledger(page: Page) {
+  return page.getByRole('region', { name: 'Ledger', exact: true });
+}
+
+function totals(page: Page) {
+  return page.locator('.ledger-totals');
+}
+
+/** The head and the total stand over the rows that scroll; what has the focus lies between them. */
+async function expectFocusUncovered(page: Page): Promise<void> {
+  const focused = page.locator(':focus');
+  await expect(focused).toBeInViewport({ ratio: 1 });
+  const row = await focused.boundingBox();
+  const foot = await page.locator('.ledger-foot').boundingBox();
+  const head = await page.locator('.ledger-table thead').first().boundingBox();
+  if (row === null || foot === null || head === null) throw new Error('nothing to measure');
+  expect(row.y + row.height).toBeLessThanOrEqual(foot.y);
+  expect(row.y).toBeGreaterThanOrEqual(head.y + head.height - 1);
+}
+
+test('opens on the demo and follows condition, plan and row', async ({ page }) => {
+  await openDemo(page);
+  const first = await totals(page).textContent();
+  await page.getByText('Fast reach, port tack').click();
+  await expect(totals(page)).not.toHaveText(first ?? '');
+  await page.getByText('Slimmer tubes').first().click();
+  await expect(totals(page)).toContainText('after (Slimmer tubes)');
+  await ledger(page).getByRole('button', { name: 'Boom', exact: true }).click();
+  await expect(working(page).getByRole('heading', { name: /Boom/ })).toBeVisible();
+  await expect(working(page)).toContainText('W');
+});
+
+test('shows a course profile and a plan against another', async ({ page }) => {
+  await openDemo(page);
+  await page.getByText('Vennick Round, as routed').click();
+  await expect(page.getByRole('table', { name: 'Hours and wind of the course' })).toBeVisible();
+  await page.getByRole('combobox', { name: 'against' }).selectOption('Slimmer tubes');
+  await expect(totals(page)).toContainText('before (Slimmer tubes)');
+});
+
+test('keeps the reading in the address, and the back button undoes a question', async ({ page }) => {
+  await openDemo(page, '#over=condition:run&plan=slim&row=boom');
+  await expect(page.getByRole('radio', { name: 'Run in a big sea' })).toBeChecked();
+  await expect(working(page).getByRole('heading', { name: /Boom/ })).toBeVisible();
+  await page.getByText('Upwind, one reef').click();
+  await expect(page).toHaveURL(/over=condition:upwind/);
+  await page.goBack();
+  await expect(page.getByRole('radio', { name: 'Run in a big sea' })).toBeChecked();
+  await page.goto('/#over=condition:nowhere&plan=nothing&row=nobody');
+  await page.reload();
+  await expect(page.getByRole('radio', { name: 'Upwind, one reef' })).toBeChecked();
+});
+
+test('is done by keyboard alone', async ({ page }) => {
+  await openDemo(page);
+  await page.getByRole('radio', { name: 'Upwind, one reef' }).focus();
+  await page.keyboard.press('ArrowDown');
+  await expect(page.getByRole('radio', { name: 'Fast reach, port tack' })).toBeChecked();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('ArrowDown');
+  await expect(page.getByRole('radio', { name: /Slimmer tubes/ })).toBeChecked();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('combobox', { name: 'against' })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Home');
+  const name = await page.evaluate(() => document.activeElement?.textContent ?? '');
+  await expect(working(page).getByRole('heading', { name: new RegExp(name) })).toBeVisible();
+  await page.keyboard.press('End');
+  await expectFocusUncovered(page);
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Home');
+  await expectFocusUncovered(page);
+});
+
+test('the total stays where it is while the rows scroll', async ({ page }) => {
+  await openDemo(page);
+  const total = page.locator('.total-row');
+  const before = await total.boundingBox();
+  await page.locator('.ledger-scroll').evaluate((element) => {
+    element.scrollTop = element.scrollHeight;
+  });
+  expect(await total.boundingBox()).toEqual(before);
+  await expect(total).toBeInViewport({ ratio: 1 });
+});
+
+test('the ledger keeps two thirds of a small laptop', async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await openDemo(page);
+  const box = await ledger(page).boundingBox();
+  expect(box?.width ?? 0).toBeGreaterThanOrEqual((1280 * 2) / 3 - 1);
+  const isWiderThanPage = await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
+  expect(isWiderThanPage).toBe(false);
+});
+
+test('on a phone the margin is a line that opens, and picking a row brings up its working', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openDemo(page);
+  await page.getByRole('button', { name: /Upwind, one reef/ }).click();
+  await page.getByRole('combobox', { name: 'Condition' }).selectOption('Fast reach, port tack');
+  await page.getByRole('button', { name: /Fast reach, port tack/ }).click();
+  await expect(working(page)).toBeHidden();
+  await ledger(page).getByRole('button', { name: 'Staysail, rolled' }).click();
+  await expect(working(page).getByRole('heading', { name: /Staysail, rolled/ })).toBeVisible();
+  await expect(ledger(page)).toBeHidden();
+  await page.locator('.pane-swap').getByText('Ledger').click();
+  await expect(ledger(page)).toBeVisible();
+  const isWiderThanPage = await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
+  expect(isWiderThanPage).toBe(false);
+});

@@ -1,0 +1,94 @@
+import { cleanup, render, screen, waitFor, within } from '@testing-library/react';
+import { userEvent } from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { App } from '../../../src/app/App';
+import { ErrorBoundary } from '../../../src/app/ErrorBoundary';
+import { mostBytes } from '../../../src/project/file/guard';
+import { useAppStore } from '../../../src/state/appStore';
+import { everyKind } from '../ledger/openProjects';
+
+beforeEach(() => {
+  window.history.replaceState(null, '', '/');
+  useAppStore.setState(useAppStore.getInitialState(), true);
+});
+
+// The whole page under a loaded machine takes longer than the runner's five seconds.
+vi.setConfig({ testTimeout: 20_000 });
+
+afterEach(cleanup);
+
+async function openPage(): Promise<void> {
+  render(<App />);
+  await screen.findByRole('heading', { name: 'Quillamoor' }, { timeout: 10_000 });
+}
+
+async function choose(file: File): Promise<void> {
+  await userEvent.upload(screen.getByLabelText('Open a file'), file);
+}
+
+describe('opening', () => {
+  it('opens on the demo, with the boat in the title', async () => {
+    await openPage();
+    expect(document.title).toBe('Quillamoor – drag ledger – Windtoll');
+    expect(screen.getAllByRole('heading', { level: 1 })).toHaveLength(1);
+  });
+
+  it('opens a file from disk, and the demo again', async () => {
+    await openPage();
+    await choose(new File([JSON.stringify(everyKind())], 'hull.json', { type: 'application/json' }));
+    await screen.findByRole('heading', { name: 'Test hull' });
+    expect(screen.getByText('hull.json')).toBeTruthy();
+    await userEvent.click(screen.getByRole('button', { name: 'Open the demo' }));
+    await screen.findByRole('heading', { name: 'Quillamoor' });
+  });
+
+  it('says each error of a bad file with its path, and keeps what was open', async () => {
+    await openPage();
+    const bad = { ...everyKind(), name: 3, currency: null };
+    await choose(new File([JSON.stringify(bad)], 'bad.json', { type: 'application/json' }));
+    const alert = await screen.findByText(/did not open: 2 errors/);
+    expect(alert.textContent).toContain('bad.json');
+    const list = within(screen.getByRole('alert')).getAllByRole('listitem');
+    expect(list.map(({ textContent }) => textContent.split(':')[0]).sort()).toEqual(['currency', 'name']);
+    expect(screen.getByRole('heading', { name: 'Quillamoor' })).toBeTruthy();
+    await userEvent.click(screen.getByRole('button', { name: 'Dismiss' }));
+    expect(screen.queryByText(/did not open/)).toBeNull();
+  });
+
+  it('refuses a file over the limit without reading it', async () => {
+    await openPage();
+    const file = new File(['{}'], 'huge.json', { type: 'application/json' });
+    Object.defineProperty(file, 'size', { value: mostBytes + 1 });
+    const read = vi.spyOn(file, 'text');
+    await choose(file);
+    await waitFor(() => {
+      expect(screen.getByText(/the file is larger than 8 MB/)).toBeTruthy();
+    });
+    expect(read).not.toHaveBeenCalled();
+  });
+
+  it('shows a hostile file name as text', async () => {
+    await openPage();
+    await choose(new File(['['], '<script>alert(1)<slash script>.json', { type: 'application/json' }));
+    expect(await screen.findByText('<script>alert(1)<slash script>.json')).toBeTruthy();
+    expect(document.querySelector('script')).toBeNull();
+  });
+});
+
+describe('a crash', () => {
+  it('ends in a sentence and a way on', () => {
+    const quiet = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const Broken = (): never => {
+      throw new Error('a broken part');
+    };
+    render(
+      <ErrorBoundary>
+        <Broken />
+      </ErrorBoundary>,
+    );
+    expect(screen.getByRole('heading', { name: /stopped drawing/ })).toBeTruthy();
+    expect(screen.getByText(/a broken part/)).toBeTruthy();
+    expect(screen.getByRole('button', { name: 'Reload the page' })).toBeTruthy();
+    quiet.mockRestore();
+  });
+});

@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { ledgerBarGeometry, type LedgerBarGeometry } from '../../../src/charts/ledgerBarGeometry';
+import { trackPowerScale } from '../../../src/charts/ledgerBarScale';
+import { resultOfPower } from './builders';
+
+/** 100 pixels for 0 to 94 W between margins of 3: one pixel is one watt, zero lies at 3. */
+const widest = { before: resultOfPower(94), after: resultOfPower(94) };
+const scale = trackPowerScale([widest], 100);
+
+function stretches(bar: LedgerBarGeometry): (readonly [string, number, number])[] {
+  return bar.segments.map(({ kind, x, widthPx }) => [kind, round(x), round(x + widthPx)] as const);
+}
+
+function round(px: number): number {
+  return Math.round(px * 1e6) / 1e6;
+}
+
+describe('a bar of the ledger', () => {
+  it('fills what is left after the plan and hatches what it saves', () => {
+    const bar = ledgerBarGeometry({ before: resultOfPower(80), after: resultOfPower(30) }, scale);
+    expect(stretches(bar)).toEqual([
+      ['cost', 3, 33],
+      ['saved', 33, 83],
+    ]);
+    expect(bar.segments[1]?.hatch).not.toBe('');
+  });
+
+  it('fills what was there and cross-hatches what a plan adds', () => {
+    const bar = ledgerBarGeometry({ before: resultOfPower(30), after: resultOfPower(80) }, scale);
+    expect(stretches(bar)).toEqual([
+      ['cost', 3, 33],
+      ['added', 33, 83],
+    ]);
+  });
+
+  it('is filled alone when nothing changed, and empty for nothing', () => {
+    const same = ledgerBarGeometry({ before: resultOfPower(50), after: resultOfPower(50) }, scale);
+    expect(stretches(same)).toEqual([['cost', 3, 53]]);
+    const nothing = ledgerBarGeometry({ before: resultOfPower(0), after: resultOfPower(0) }, scale);
+    expect(nothing.segments).toEqual([]);
+    expect(nothing.spread).toBeNull();
+  });
+
+  it('is all saved when the plan removes the fitting', () => {
+    const bar = ledgerBarGeometry({ before: resultOfPower(50), after: resultOfPower(0) }, scale);
+    expect(stretches(bar)).toEqual([['saved', 3, 53]]);
+  });
+
+  it('shows one state alone when asked', () => {
+    const row = { before: resultOfPower(80, 5, -5), after: resultOfPower(30, 2, -2) };
+    expect(stretches(ledgerBarGeometry(row, scale, { shown: 'before' }))).toEqual([['cost', 3, 83]]);
+    expect(stretches(ledgerBarGeometry(row, scale, { shown: 'after' }))).toEqual([['cost', 3, 33]]);
+  });
+
+  it('draws the spread of the state that is judged', () => {
+    const row = { before: resultOfPower(60, 20, -20), after: resultOfPower(30, 10, -5) };
+    const { spread } = ledgerBarGeometry(row, scale);
+    expect([spread?.fromX, spread?.toX].map((x) => round(x ?? NaN))).toEqual([28, 43]);
+    const before = ledgerBarGeometry(row, scale, { shown: 'before' }).spread;
+    expect([before?.fromX, before?.toX].map((x) => round(x ?? NaN))).toEqual([43, 83]);
+  });
+
+  it('runs left of zero where the wind pushes, and hatches both sides of zero where the sign turns', () => {
+    const pushing = { before: resultOfPower(-20), after: resultOfPower(-5) };
+    const both = trackPowerScale([pushing, { before: resultOfPower(74), after: resultOfPower(0) }], 100);
+    expect(both.zeroX).toBeCloseTo(23, 9);
+    expect(stretches(ledgerBarGeometry(pushing, both))).toEqual([
+      ['cost', 18, 23],
+      ['added', 3, 18],
+    ]);
+    const turning = ledgerBarGeometry({ before: resultOfPower(40), after: resultOfPower(-10) }, both);
+    expect(stretches(turning)).toEqual([
+      ['cost', 13, 23],
+      ['saved', 23, 63],
+    ]);
+  });
+
+  it('is marked when a number behind it lies outside its range, not for every notice', () => {
+    const notice = (code: 'wind-near-axis' | 'en-slenderness-stops') => [{ code, values: {} }];
+    expect(ledgerBarGeometry({ ...widest, notices: notice('wind-near-axis') }, scale).isOutside).toBe(true);
+    expect(ledgerBarGeometry({ ...widest, notices: notice('en-slenderness-stops') }, scale).isOutside).toBe(
+      false,
+    );
+  });
+});
+
+describe('the scale of the bars', () => {
+  it('holds every spread with room for its end stroke', () => {
+    const rows = [{ before: resultOfPower(90, 30, -10), after: resultOfPower(-4, 1, -6) }];
+    const wide = trackPowerScale(rows, 200);
+    expect(wide.xOf(-10)).toBeCloseTo(3, 9);
+    expect(wide.xOf(120)).toBeCloseTo(197, 9);
+  });
+
+  it('counts in watts, from 2000 W up in kilowatts, the unit on the last mark', () => {
+    const watts = trackPowerScale([{ before: resultOfPower(330), after: resultOfPower(0) }], 300);
+    expect(watts.ticks.map(({ label }) => label)).toEqual(['0', '100', '200', '300\u00a0W']);
+    const kilowatts = trackPowerScale([{ before: resultOfPower(2100), after: resultOfPower(0) }], 300);
+    expect(kilowatts.ticks.map(({ label }) => label)).toEqual(['0', '0.5', '1.0', '1.5', '2.0\u00a0kW']);
+  });
+
+  it('leaves out labels that would touch, never the one with the unit', () => {
+    const { ticks } = trackPowerScale([{ before: resultOfPower(1900), after: resultOfPower(0) }], 90);
+    expect(ticks.at(-1)?.label).toMatch(/W$/);
+    expect(ticks.some(({ label }) => label === '')).toBe(true);
+  });
+
+  it('still stands when there is nothing to show', () => {
+    const empty = trackPowerScale([], 100);
+    expect(empty.xOf(0)).toBe(3);
+    expect(empty.ticks.length).toBeGreaterThan(1);
+  });
+});
