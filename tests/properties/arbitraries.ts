@@ -72,7 +72,7 @@ export function conditions(
 }
 
 /** Best between low and high. */
-export function ranged(min: number, max: number): fc.Arbitrary<Ranged> {
+function ranged(min: number, max: number): fc.Arbitrary<Ranged> {
   return fc.tuple(between(min, max), between(min, max), between(min, max)).map(([a, b, c]) => {
     const low = Math.min(a, b, c);
     const high = Math.max(a, b, c);

@@ -63,7 +63,7 @@ export const place = fc
   .record({ start: places(), end: places() })
   .filter(({ start, end }) => lengthOf({ start, end }) > 0.02);
 
-export function places() {
+function places() {
   const height = fc.oneof(between(0.8, 1.2), between(-2, 3), between(0, 35));
   return fc.tuple(between(-8, 8), between(-3, 3), height).map(([x, y, z]) => boatVector(x, y, z));
 }

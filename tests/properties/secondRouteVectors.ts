@@ -46,7 +46,7 @@ export function axesTurnedAboutX(angle: number): Matrix {
   ];
 }
 
-export function column(m: Matrix, i: 0 | 1 | 2): Vector {
+function column(m: Matrix, i: 0 | 1 | 2): Vector {
   return [m[0][i], m[1][i], m[2][i]];
 }
 

@@ -20,9 +20,9 @@ export interface Air {
 }
 
 /** Gas constants of dry air and of water vapour, J/(kg K). Source: wmo-magnus (from memory), us-1976. */
-export const gasConstantDryAir = 287.05;
-export const gasConstantVapour = 461.5;
-export const zeroCelsiusK = 273.15;
+const gasConstantDryAir = 287.05;
+const gasConstantVapour = 461.5;
+const zeroCelsiusK = 273.15;
 
 /** Saturation vapour pressure over water, Pa: 611.2 exp(17.62 t / (243.12 + t)). Source: wmo-magnus (from memory). */
 export function saturationVapourPressurePa(temperatureC: number): number {
@@ -35,7 +35,7 @@ export function dynamicViscosityPaS(temperatureK: number): number {
 }
 
 /** Density of moist air, kg/m3: (p - e) / (R_d T) + e / (R_v T). Source: wmo-magnus. */
-export function moistAirDensityKgM3(input: AirInput): number {
+function moistAirDensityKgM3(input: AirInput): number {
   const temperatureK = input.temperatureC + zeroCelsiusK;
   const vapour = input.relativeHumidity * saturationVapourPressurePa(input.temperatureC);
   return (

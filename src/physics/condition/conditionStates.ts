@@ -16,7 +16,7 @@ export interface ConditionStates {
 }
 
 /** The other two views of the wind over the sea, beside the chosen law. */
-export function otherWindLaws(chosen: WindLaw): readonly [WindLaw, WindLaw] {
+function otherWindLaws(chosen: WindLaw): readonly [WindLaw, WindLaw] {
   if (chosen.kind === 'log') return [openSeaPowerLaw, iecPowerLaw];
   const chosenIsIec = chosen.kind === 'power' && chosen.exponent === 0.14;
   return [openSeaLogLaw, chosenIsIec ? openSeaPowerLaw : iecPowerLaw];

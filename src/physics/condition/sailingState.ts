@@ -94,7 +94,7 @@ export function heightAboveWaterM(state: SailingState, point: BoatVector): numbe
 }
 
 /** True wind velocity (towards), m/s, in the track's frame at a height above the water. */
-export function trueWindAt(state: SailingState, heightM: number): TrackVector {
+function trueWindAt(state: SailingState, heightM: number): TrackVector {
   const speed = windSpeedMs(state.profile, heightM);
   return trackVector(speed * state.flowX, speed * state.flowY, 0);
 }

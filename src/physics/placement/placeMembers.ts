@@ -93,6 +93,6 @@ export function withMirrorImages(members: readonly PlacedMember[]): PlacedMember
   return [...members, ...members.map(({ start, end }) => ({ start: mirrored(start), end: mirrored(end) }))];
 }
 
-export function mirrored(point: BoatVector): BoatVector {
+function mirrored(point: BoatVector): BoatVector {
   return boatVector(point[0], -point[1], point[2]);
 }

@@ -68,7 +68,7 @@ export function enEndFactor(slenderness: number): number {
  * EN's factor where EN has one; from slenderness 70, where its rule stops at 0.91, fading to 1 at 200, so that a long
  * wire is not charged with the edge of a table.
  */
-export function enEndFactorExtended(slenderness: number): number {
+function enEndFactorExtended(slenderness: number): number {
   if (slenderness >= 200) return 1;
   if (slenderness <= enLargestSlenderness) return enEndFactor(slenderness);
   return 0.91 + (0.09 * Math.log(slenderness / enLargestSlenderness)) / Math.log(200 / enLargestSlenderness);

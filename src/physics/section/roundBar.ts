@@ -4,7 +4,6 @@ import { roundBarColumn, roundBarTable } from './roundBarTable';
 
 /** Names of the stretches of the round bar's curve, in rising Reynolds number. */
 export const roundBarRegimes = ['creeping', 'dip', 'plateau', 'crisis', 'recovery'] as const;
-export type RoundBarRegime = (typeof roundBarRegimes)[number];
 
 /** Where the stretches end, as log10 of the Reynolds number that counts towards the crisis. */
 const logRegimeEnds = {
@@ -15,9 +14,9 @@ const logRegimeEnds = {
 } as const;
 
 /** Middle of the smooth bar's crisis, Re. Source: round-bar-table. */
-export const smoothCrisisReynolds = 3e5;
+const smoothCrisisReynolds = 3e5;
 /** Critical Reynolds number of a rough bar is about 6000 / sqrt(k/d). Source: achenbach-1971 (from memory). */
-export const roughCrisisConstant = 6000;
+const roughCrisisConstant = 6000;
 /** Critical Reynolds number falls as cos(yaw)^1.87: 3.65e5 at 0, 1.0e5 at 60 deg. Source: bursnall-loftin-1951 (from memory). */
 export const inclinedCrisisExponent = 1.87;
 /** cos(60 deg): beyond 60 deg of yaw the onset is held. */
@@ -70,7 +69,7 @@ export function roundBarSurface(roughnessM: number, diameterM: number): RoundBar
  * Roughness line of EN 1991-1-4:2005 fig. 7.28: 1.2 + 0.18 log10(10 k/b) / (1 + 0.4 log10(Re / 1e6)).
  * Meaningless below Re 1.8e5 (its denominator vanishes at 3162), so it is held there. Source: en-1991-1-4.
  */
-export function enRoughnessLine(reynolds: number, relativeRoughness: number): number {
+function enRoughnessLine(reynolds: number, relativeRoughness: number): number {
   return enLineFromLogs(Math.log10(Math.max(reynolds, 1e-3)), enNumerator(relativeRoughness));
 }
 

@@ -1,5 +1,5 @@
 /** Below this length Reynolds number the lines are held: nothing on deck is smaller and matters. */
-export const leastFrictionReynolds = 1e4;
+const leastFrictionReynolds = 1e4;
 
 /** Prandtl-Schlichting: 0.455 / (log10 Re)^2.58, one side, mean over the length, to Re 1e9. Source: fox-mcdonald. */
 export function turbulentFriction(reynolds: number): number {

@@ -38,7 +38,7 @@ export const openSeaPowerLaw: WindLaw = { kind: 'power', exponent: 0.11 };
  * Friction velocity, m/s, from the wind at 10 m: u* = kappa U10 / ln(10 g / (a u*^2)), by fixed point.
  * Source: charnock. Holds for 0 < U10 up to about 60 m/s; converges in under twenty steps there.
  */
-export function frictionVelocityMs(speedAt10Ms: number, charnock: number): number {
+function frictionVelocityMs(speedAt10Ms: number, charnock: number): number {
   if (speedAt10Ms <= 0) return 0;
   let friction = 0.035 * speedAt10Ms;
   for (let step = 0; step < 60; step += 1) {

@@ -20,10 +20,10 @@ import {
 } from './schema';
 
 /** The free apparent wind, unchanged. */
-export const freeExposure: ProjectExposure = { best: 1, low: 1, high: 1, source: '' };
+const freeExposure: ProjectExposure = { best: 1, low: 1, high: 1, source: '' };
 
 /** In use all the time, in every condition. */
-export const alwaysInUse: ProjectDuty = { default: 1, byCondition: [] };
+const alwaysInUse: ProjectDuty = { default: 1, byCondition: [] };
 
 export const noFlags: ProjectFlags = {
   safetyRequired: false,
@@ -33,7 +33,7 @@ export const noFlags: ProjectFlags = {
 };
 
 /** 15 degrees, standard pressure, 70 % humidity: an ordinary day at sea. */
-export const ordinaryAir: ProjectAir = { temperatureC: 15, pressurePa: 101_325, relativeHumidity: 0.7 };
+const ordinaryAir: ProjectAir = { temperatureC: 15, pressurePa: 101_325, relativeHumidity: 0.7 };
 
 const defaultEnds: EndMethod = 'dnv';
 

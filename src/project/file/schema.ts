@@ -306,4 +306,3 @@ export type ProjectPlan = Project['plans'][number];
 export type RefitItem = ProjectPlan['items'][number];
 export type ItemChange = RefitItem['change'];
 export type ProjectMethods = Project['methods'];
-export type ProjectSource = Project['sources'][number];

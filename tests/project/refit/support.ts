@@ -19,13 +19,13 @@ import { applyPlan, statesAsSailed, type AppliedPlan } from '../../../src/projec
 import { projectLedger } from '../../../src/project/ledger/projectLedger';
 import type { LedgerBasis, ProjectLedger } from '../../../src/project/ledger/ledgerTypes';
 
-export const safetyFlags = {
+const safetyFlags = {
   safetyRequired: true,
   structural: false,
   movingPart: false,
   classRule: null,
 } as const;
-export const measured = (m: number) => ({ m, basis: 'measured' as const });
+const measured = (m: number) => ({ m, basis: 'measured' as const });
 
 /** A bar across the wind, a second one, a body, a stanchion that keeps people safe, and a pole behind the body. */
 export const pole: ProjectFitting = blankFitting({
@@ -49,7 +49,7 @@ export const box: ProjectFitting = blankFitting({
   },
   placement: between(point(0, 0, 1.2), point(0, 0, 1.2)),
 });
-export const stanchion: ProjectFitting = {
+const stanchion: ProjectFitting = {
   ...thin,
   id: 'stanchion',
   name: 'Stanchion',

@@ -31,7 +31,7 @@ const aerial: ProjectShape = {
 };
 
 /** A boat in a uniform wind of 10 m/s from abeam of her course, at 5 m/s: the numbers can be done on paper. */
-export const workingProject: Project = blankProject({
+const workingProject: Project = blankProject({
   methods: { windLaw: { kind: 'uniform' }, ends: 'dnv' },
   fittings: [
     blankFitting({
