@@ -103,7 +103,7 @@ function rowCells(row: LedgerRow, footnotes: readonly Footnote[], shown: Shown, 
     ...resultCells(row.before, shown, places),
     coefficientText(row.before),
     [...new Set(membersOf(row.before).map(({ regime }) => regime))].join(', '),
-    ...(shown.after ? afterCells(row.after, row.isChanged ? row.saving : null, places) : []),
+    ...(shown.after ? rowAfterCells(row, places) : []),
     marksOf(row, footnotes),
   ];
 }
@@ -144,6 +144,12 @@ function resultCells({ outcome, ranges }: Result, shown: Shown, places: Places):
     watts(outcome.airPowerW),
     ...(shown.fullPrice ? [watts(outcome.fullPriceW)] : []),
   ];
+}
+
+/** A row whose item waits for a reason says so where its saving would stand. */
+function rowAfterCells(row: LedgerRow, places: Places): string[] {
+  const [left = '', ...saved] = afterCells(row.after, row.isChanged ? row.saving : null, places);
+  return row.withheldItemIds.length > 0 && !row.isChanged ? [left, 'waits', ''] : [left, ...saved];
 }
 
 /** After, and what it saves; the saving stays blank where nothing was changed. */

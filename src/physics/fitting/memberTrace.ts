@@ -27,6 +27,8 @@ export interface MemberTrace {
   readonly apparentSpeedMs: number;
   readonly apparentAngleFromBowRad: number;
   readonly apparentAngleFromCourseRad: number;
+  /** The same with the local turn: where the wind at the fitting comes from. */
+  readonly localAngleFromCourseRad: number;
   readonly exposure: number;
   readonly localSpeedMs: number;
   readonly dynamicPressurePa: number;
@@ -68,13 +70,24 @@ export const memberQuantities = {
     unit: 'm/s',
     equation: 'the condition’s wind law at z',
   },
-  apparentSpeedMs: { symbol: 'u', label: 'apparent wind speed', unit: 'm/s', equation: '|w - v|' },
+  apparentSpeedMs: {
+    symbol: 'u',
+    label: 'apparent wind speed',
+    unit: 'm/s',
+    equation: '((W cos T + V)^2 + (W sin T)^2)^0.5',
+  },
   apparentAngleFromBowRad: { symbol: 'A', label: 'apparent wind angle from the bow', unit: 'rad' },
   apparentAngleFromCourseRad: {
     symbol: 'B',
     label: 'apparent wind angle from the course',
     unit: 'rad',
     equation: 'A + leeway',
+  },
+  localAngleFromCourseRad: {
+    symbol: 'B_l',
+    label: 'wind angle at the fitting, from the course',
+    unit: 'rad',
+    equation: 'B + turn',
   },
   exposure: { symbol: 'e', label: 'exposure, a factor on the wind speed', unit: '1' },
   localSpeedMs: { symbol: 'e u', label: 'wind speed at the fitting', unit: 'm/s', equation: 'e u' },
@@ -207,6 +220,8 @@ function traceFrom(
     apparentSpeedMs: apparent.speedMs,
     apparentAngleFromBowRad: apparent.angleFromBowRad,
     apparentAngleFromCourseRad: apparent.angleFromCourseRad,
+    localAngleFromCourseRad:
+      apparent.angleFromCourseRad + Math.atan2(setting.turnSine * state.tackSign, setting.turnCosine),
     exposure: setting.exposure,
     localSpeedMs,
     dynamicPressurePa,

@@ -59,13 +59,15 @@ function isTyped({ coefficients: { x, y, z } }: BluffBodyShape): boolean {
   return x !== null && y !== null && z !== null;
 }
 
+const bodyCoefficient: Quantity = {
+  symbol: 'C_d',
+  label: 'drag coefficient, mean of the axes',
+  unit: '1',
+  equation: 'sum n_i^2 C_i A_i / sum n_i^2 A_i',
+};
+
 const bluffBody: SomeQuantities = {
-  coefficientBest: {
-    symbol: 'C_d',
-    label: 'drag coefficient, mean of the axes',
-    unit: '1',
-    equation: 'sum n_i^2 C_i A_i / sum n_i^2 A_i',
-  },
+  coefficientBest: bodyCoefficient,
   areaM2: {
     symbol: 'A_r',
     label: "frontal areas weighted with the wind's direction",
@@ -82,13 +84,7 @@ const bluffBody: SomeQuantities = {
 /** With an untyped axis the handbook's cube takes part. */
 const handbookBody: SomeQuantities = {
   ...bluffBody,
-  coefficientBest: {
-    symbol: 'C_d',
-    label: 'drag coefficient, mean of the axes',
-    unit: '1',
-    equation: 'sum n_i^2 C_i A_i / sum n_i^2 A_i',
-    source: 'cengel-cimbala',
-  },
+  coefficientBest: { ...bodyCoefficient, source: 'cengel-cimbala' },
 };
 
 const measuredArea: SomeQuantities = {
@@ -96,7 +92,7 @@ const measuredArea: SomeQuantities = {
   dragAreaM2: { symbol: 'C_dA', label: 'drag area, the same from every side', unit: 'm2' },
   forceTrackXN: {
     ...memberQuantities.forceTrackXN,
-    equation: '(rho/2) C_dA |u| u_X',
+    equation: '-D_w cos B_l',
     source: 'ledger-practice',
   },
 };
@@ -115,6 +111,7 @@ export function conditionSymbols(state: SailingState): Readonly<Record<string, K
     rho: { value: air.densityKgM3, unit: 'kg/m3' },
     nu: { value: air.kinematicViscosityM2S, unit: 'm2/s' },
     leeway: { value: state.condition.leewayRad, unit: 'rad' },
+    T: { value: state.trueWindAngleRad, unit: 'rad' },
     kappa: { value: vonKarman, unit: '1' },
     u_f: { value: profile.frictionVelocityMs, unit: 'm/s' },
     z_0: { value: profile.roughnessLengthM, unit: 'm' },

@@ -44,7 +44,7 @@ export function Chain({ project, ledger, row, part }: ChainProps) {
     <>
       <p className="fine">
         {chainText(sides, condition.name)}
-        {ledger.plan !== null && !row.isChanged && ' The plan leaves it as it is: after is before.'}
+        {ledger.plan !== null && !row.isChanged && unchangedText(row)}
       </p>
       <LineTable caption="From the wind to the force" groups={chain} sideNames={names} sources={sources} />
       <WorkingChart sides={sides} />
@@ -141,4 +141,10 @@ function Doubts({ project, ledger, row, judged }: DoubtsProps) {
       )}
     </>
   );
+}
+
+function unchangedText({ withheldItemIds }: LedgerRow): string {
+  return withheldItemIds.length > 0
+    ? ' An item of the plan waits for a reason, so after is before.'
+    : ' The plan leaves it as it is: after is before.';
 }

@@ -24,6 +24,7 @@ const places = {
   apparentSpeedMs: 'wind',
   apparentAngleFromBowRad: 'wind',
   apparentAngleFromCourseRad: 'wind',
+  localAngleFromCourseRad: 'wind',
   exposure: 'wind',
   localSpeedMs: 'wind',
   dynamicPressurePa: 'wind',
@@ -123,6 +124,7 @@ function knownOf({ lead, input }: WorkingSide, state: SailingState): KnownSymbol
     if (value !== null) known.set(symbol, { value, unit });
   }
   known.set('z_w', windHeight(lead.heightM));
+  known.set('turn', { value: lead.localAngleFromCourseRad - lead.apparentAngleFromCourseRad, unit: 'rad' });
   if (input?.shape.kind === 'roundBar') known.set('d', { value: input.shape.diameter.valueM, unit: 'm' });
   return known;
 }
