@@ -1,97 +1,137 @@
 import { useCallback, useEffect, useState } from 'react';
 import { useAppStore } from '../state/appStore';
+import type { SidePane } from '../state/readingSlice';
 import { OneOfWords, type Option } from '../ui/OneOf';
 import { LedgerPane } from '../views/ledger/LedgerPane';
+import type { RowInPlaceProps } from '../views/ledger/RowInPlace';
 import { MarginPane } from '../views/margin/MarginPane';
-import { WorkingPane } from '../views/working/WorkingPane';
-import { demoFileName, loadDemo } from './demo';
+import { OpenDialog } from './dialogs/OpenDialog';
 import { FailureLine } from './FailureLine';
-import { FileActions } from './FileActions';
+import { openAtStart, useKeeping } from './keep/keeping';
+import { LazyPart, preload, type Loader } from './LazyPart';
+import { loadWorking, sidePanes } from './lazyPanes';
+import { RunningHead } from './RunningHead';
+import { SidePaneView } from './SidePaneView';
 import { applyAddress, useAddress } from './useAddress';
 import { useFileDrop } from './useFileDrop';
+import { useKeys } from './useKeys';
 
-/** Where the page is too narrow for both, ledger and working swap. */
-type Pane = 'ledger' | 'working';
+/** Where the page is too narrow for both, the ledger and the pane beside it swap. */
+type Pane = 'ledger' | SidePane;
 
 const panes: readonly Option<Pane>[] = [
   { id: 'ledger', label: 'Ledger' },
-  { id: 'working', label: 'Working' },
+  ...sidePanes.map(({ id, label }) => ({ id, label })),
 ];
 
+const noProps = {};
+const loadEmptyLedger: Loader<object> = async () => (await import('./EmptyLedger')).EmptyLedger;
+const loadKeepLines: Loader<object> = async () => (await import('./keep/KeepLines')).KeepLines;
+
+const loadRowInPlace: Loader<RowInPlaceProps> = async () =>
+  (await import('../views/ledger/RowInPlace')).RowInPlace;
+
+/** Name and size as fields in a row of the ledger. */
+function renderInPlace(props: RowInPlaceProps) {
+  return <LazyPart load={loadRowInPlace} props={props} name="Editing in the row" />;
+}
+
 export function App() {
-  const [pane, setPane] = useState<Pane>('ledger');
-  const project = useAppStore((state) => state.project);
+  const { isSideUp, setSideUp, bringUpRow } = useSwap();
+  const sidePane = useAppStore((state) => state.sidePane);
+  const hasProject = useAppStore((state) => state.project !== null);
+  const isEmpty = useAppStore((state) => state.project?.fittings.length === 0);
   const isOver = useFileDrop();
-  const bringUpWorking = useCallback(() => {
-    setPane('working');
-  }, []);
   useAddress();
-  useDemoAtStart();
+  useStart();
   useTitle();
+  useKeys();
   return (
     <div className={isOver ? 'page dropping' : 'page'}>
       <RunningHead />
       <FailureLine />
-      <main className="sheet" data-pane={pane}>
-        {project === null ? (
-          <p className="opening muted">Opening the demo.</p>
-        ) : (
+      <Keeping />
+      <main className="sheet" data-pane={isSideUp ? 'working' : 'ledger'}>
+        {hasProject ? (
           <>
             <section className="margin-place" aria-label="Condition and plan">
               <MarginPane />
             </section>
             <div className="pane-swap">
-              <OneOfWords label="Pane" options={panes} chosenId={pane} onChoose={setPane} />
+              <OneOfWords
+                label="Pane"
+                options={panes}
+                chosenId={isSideUp ? sidePane : 'ledger'}
+                onChoose={(pane) => {
+                  setSideUp(pane !== 'ledger');
+                  if (pane !== 'ledger') useAppStore.getState().showPane(pane);
+                }}
+              />
             </div>
             <section className="ledger-place" aria-label="Ledger">
-              <LedgerPane onPick={bringUpWorking} />
+              {isEmpty ? (
+                <LazyPart load={loadEmptyLedger} props={noProps} name="The first step" />
+              ) : (
+                <LedgerPane onPick={bringUpRow} renderInPlace={renderInPlace} />
+              )}
             </section>
-            <section className="working-place" aria-label="Working of the selected row" tabIndex={0}>
-              <WorkingPane />
-            </section>
+            <SidePaneView />
           </>
+        ) : (
+          <p className="opening muted">Opening the project.</p>
         )}
       </main>
+      <OpenDialog />
       {isOver && <p className="drop-line">Let go to open the project file.</p>}
     </div>
   );
 }
 
-function RunningHead() {
-  const isDemoOpen = useAppStore((state) => state.fileName === demoFileName);
+/** Says what the storage has to say; silent while all is well. */
+function Keeping() {
+  const hasWords = useKeeping(
+    ({ status, findings }) => findings.length > 0 || ['failed', 'unkept', 'conflict'].includes(status.kind),
+  );
   return (
-    <header className="running-head">
-      <span className="word-mark">
-        <svg width="20" height="20" viewBox="0 0 20 20" aria-hidden="true">
-          <path className="mark-side" d="M3 2 17 8 13 18" />
-          <path className="mark-wind" d="M3 2 13 18" />
-        </svg>
-        Windtoll
-      </span>
-      <h1>Drag ledger</h1>
-      <FileActions isDemoOpen={isDemoOpen} onOpenDemo={() => void openDemo()} />
-    </header>
+    <div className="keeping" role="status" aria-label="Storage">
+      {hasWords && <LazyPart load={loadKeepLines} props={noProps} name="The word of the storage" />}
+    </div>
   );
 }
 
-async function openDemo(): Promise<void> {
-  const store = useAppStore.getState();
-  try {
-    store.openText(demoFileName, await loadDemo());
-  } catch {
-    store.refuseFile(
-      demoFileName,
-      'the demo could not be loaded; reload the page, or open a file of your own',
-    );
-  }
+const narrow = '(max-width: 999px)';
+
+/** Which of ledger and side pane is up where the page is narrow. */
+function useSwap() {
+  const [isSideUp, setSideUp] = useState(false);
+  useEffect(
+    () =>
+      // A key or a button of the ledger may ask for a pane.
+      useAppStore.subscribe((state, previous) => {
+        const isAsked =
+          (state.isFirstFieldWanted && !previous.isFirstFieldWanted) ||
+          (state.openField !== null && state.openField !== previous.openField);
+        if (isAsked || state.sidePane !== previous.sidePane) setSideUp(true);
+      }),
+    [],
+  );
+  const bringUpRow = useCallback(() => {
+    const store = useAppStore.getState();
+    const isNarrow = typeof window.matchMedia === 'function' && window.matchMedia(narrow).matches;
+    // What was picked is a row: a pane about something else would not answer.
+    if (isNarrow && store.sidePane !== 'edit') store.showPane('working');
+    setSideUp(true);
+  }, []);
+  return { isSideUp, setSideUp, bringUpRow };
 }
 
-/** Opens the demo, and in it what the address asks for. */
-function useDemoAtStart(): void {
+/** Opens what was open last or the demo, and in it what the address asks for. */
+function useStart(): void {
   useEffect(() => {
+    preload(loadWorking);
     if (useAppStore.getState().project !== null) return;
     const wanted = window.location.hash;
-    void openDemo().then(() => {
+    void openAtStart(() => {
       if (wanted === '') return;
       window.history.replaceState(null, '', wanted);
       applyAddress();

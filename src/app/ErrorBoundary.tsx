@@ -23,8 +23,8 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
       <main className="crash">
         <h1>Windtoll met an error of its own and stopped drawing.</h1>
         <p>
-          Your file on disk is untouched. Reload the page to start again from the demo; if it happens again
-          with the same file, this is what to report: {message}
+          Your file on disk is untouched, and what you changed is saved in this browser. Reload the page to go
+          on; if it happens again with the same project, this is what to report: {message}
         </p>
         <button
           type="button"

@@ -1,13 +1,19 @@
+import type { ReactNode } from 'react';
 import './charts.css';
 import { labelLinePx, type PlacedLabel } from './labelBox';
 import type { Point, WindTriangleGeometry } from './windTriangleGeometry';
 
 const headLengthPx = 8;
 const headHalfWidthPx = 3.2;
-const ringPx = 3.5;
+
+interface WindTriangleProps {
+  readonly triangle: WindTriangleGeometry;
+  /** The ends that can be moved. */
+  readonly children?: ReactNode;
+}
 
 /** True wind, boat speed and apparent wind to scale, course upwards. */
-export function WindTriangle({ triangle }: { readonly triangle: WindTriangleGeometry }) {
+export function WindTriangle({ triangle, children }: WindTriangleProps) {
   const { widthPx, heightPx, boat, trueFrom, apparentFrom, courseTo, labels, caption } = triangle;
   return (
     <svg
@@ -15,7 +21,7 @@ export function WindTriangle({ triangle }: { readonly triangle: WindTriangleGeom
       width={widthPx}
       height={heightPx}
       viewBox={`0 0 ${widthPx} ${heightPx}`}
-      role="img"
+      role="group"
       aria-label={triangle.description}
     >
       <line className="wind-triangle-course" x1={boat.x} y1={boat.y} x2={courseTo.x} y2={courseTo.y} />
@@ -24,13 +30,12 @@ export function WindTriangle({ triangle }: { readonly triangle: WindTriangleGeom
       <Arrow className="wind-triangle-boat" from={apparentFrom} to={trueFrom} />
       <Arrow className="wind-triangle-true" from={trueFrom} to={boat} />
       <Arrow className="wind-triangle-apparent" from={apparentFrom} to={boat} />
-      <circle className="wind-triangle-ring" cx={trueFrom.x} cy={trueFrom.y} r={ringPx} />
-      <circle className="wind-triangle-ring" cx={apparentFrom.x} cy={apparentFrom.y} r={ringPx} />
       <Label label={labels.apparent} className="chart-label chart-label-strong" />
       <Label label={labels.boatSpeed} className="chart-label" />
       <Label label={labels.trueWind} className="chart-label" />
       <Label label={labels.angle} className="chart-label" />
       <Label label={caption} className="chart-note" />
+      {children}
     </svg>
   );
 }

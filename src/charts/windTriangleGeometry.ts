@@ -1,3 +1,4 @@
+import type { Tack } from '../physics/frames/boatToTrack';
 import { referenceHeightM } from '../physics/wind/windProfile';
 import type { ConditionSummary } from '../project/ledger/conditionSummary';
 import { toSi } from '../units/convert';
@@ -59,10 +60,17 @@ export interface WindVectors {
   readonly bowRightRad: number;
 }
 
-/** The triangle of a condition at 10 m, where its true wind is given. */
+/** Where the boat stands and to what scale the winds are drawn: held while a hand drags, so that the page stays under it. */
+export type TriangleFrame = Pick<WindTriangleGeometry, 'boat' | 'pxPerMs'>;
+
+/**
+ * The triangle of a condition at 10 m, where its true wind is given.
+ * @param frame to draw it in; without one it is drawn as large as fits.
+ */
 export function windTriangleGeometry(
   summary: ConditionSummary,
   size: TriangleSize = defaultSize,
+  frame: TriangleFrame | null = null,
 ): WindTriangleGeometry {
   const { condition, trueWindAt10Ms, trueWindAngleRad } = summary;
   const vectors = vectorsOf(summary);
@@ -76,13 +84,18 @@ export function windTriangleGeometry(
   const trueWind = formatQuantity(trueWindAt10Ms, 'kn');
   const height = formatQuantity(referenceHeightM, 'm', { decimals: 0 });
   return {
-    ...placeTriangle(vectors, size, {
-      apparent: ['apparent', apparent],
-      boatSpeed: ['boat', boatSpeed],
-      trueWind: ['true', trueWind],
-      angle: [angle],
-      caption: `at ${height}; angle from the course`,
-    }),
+    ...placeTriangle(
+      vectors,
+      size,
+      {
+        apparent: ['apparent', apparent],
+        boatSpeed: ['boat', boatSpeed],
+        trueWind: ['true', trueWind],
+        angle: [angle],
+        caption: `at ${height}; angle from the course`,
+      },
+      frame,
+    ),
     apparentSpeedMs,
     apparentAngleRad,
     description:
@@ -93,7 +106,7 @@ export function windTriangleGeometry(
 }
 
 function vectorsOf({ condition, trueWindAt10Ms, trueWindAngleRad }: ConditionSummary): WindVectors {
-  const mirror = condition.tack === 'starboard' ? 1 : -1;
+  const mirror = mirrorOf(condition.tack);
   const trueFromMs = {
     x: mirror * trueWindAt10Ms * Math.sin(trueWindAngleRad),
     y: -trueWindAt10Ms * Math.cos(trueWindAngleRad),
@@ -104,4 +117,9 @@ function vectorsOf({ condition, trueWindAt10Ms, trueWindAngleRad }: ConditionSum
     mirror,
     bowRightRad: mirror * toSi(condition.leewayDeg, 'deg'),
   };
+}
+
+/** +1 with the wind from starboard, the right of the page, -1 from port. */
+export function mirrorOf(tack: Tack): 1 | -1 {
+  return tack === 'starboard' ? 1 : -1;
 }

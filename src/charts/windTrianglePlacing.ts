@@ -1,6 +1,7 @@
 import { labelBox, labelLinePx, overlaps, roundPx, type Extent, type PlacedLabel } from './labelBox';
 import type {
   Point,
+  TriangleFrame,
   TriangleLabels,
   TriangleSize,
   WindTriangleGeometry,
@@ -34,17 +35,14 @@ const largestPxPerMs = 30;
 const stepDown = 0.98;
 const mostSteps = 300;
 
-/** The largest drawing that fits with its labels, in the middle of the page above its caption. */
-export function placeTriangle(vectors: WindVectors, size: TriangleSize, words: TriangleWords): Placed {
-  let pxPerMs = largestPxPerMs;
-  for (let step = 0; step < mostSteps && !fits(drawn(vectors, pxPerMs, words), size); step += 1) {
-    pxPerMs *= stepDown;
-  }
-  const extent = extentOf(drawn(vectors, pxPerMs, words));
-  const origin = {
-    x: (size.widthPx - extent.left - extent.right) / 2,
-    y: (size.heightPx - captionHeightPx - extent.top - extent.bottom) / 2,
-  };
+/** The drawing in a given frame, else the largest that fits with its labels, in the middle above its caption. */
+export function placeTriangle(
+  vectors: WindVectors,
+  size: TriangleSize,
+  words: TriangleWords,
+  given: TriangleFrame | null,
+): Placed {
+  const { boat: origin, pxPerMs } = given ?? fittingFrame(vectors, size, words);
   const drawing = drawn(vectors, pxPerMs, words, origin);
   return {
     ...size,
@@ -55,6 +53,19 @@ export function placeTriangle(vectors: WindVectors, size: TriangleSize, words: T
     angleArc: arcPath(drawing),
     caption: { lines: [words.caption], x: size.widthPx / 2, y: size.heightPx - 5, anchor: 'middle' },
   };
+}
+
+function fittingFrame(vectors: WindVectors, size: TriangleSize, words: TriangleWords): TriangleFrame {
+  let pxPerMs = largestPxPerMs;
+  for (let step = 0; step < mostSteps && !fits(drawn(vectors, pxPerMs, words), size); step += 1) {
+    pxPerMs *= stepDown;
+  }
+  const extent = extentOf(drawn(vectors, pxPerMs, words));
+  const boat = {
+    x: (size.widthPx - extent.left - extent.right) / 2,
+    y: (size.heightPx - captionHeightPx - extent.top - extent.bottom) / 2,
+  };
+  return { boat, pxPerMs };
 }
 
 function drawn(

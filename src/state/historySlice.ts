@@ -19,6 +19,8 @@ export const groupPauseMs = 1000;
 export interface EditOptions {
   /** Names what is being typed in or dragged, such as "f3.shape.diameter.m"; without one an edit is a step of its own. */
   readonly group?: string;
+  /** A hand holds what is edited: the group goes on however long it rests, until `endGroup`. */
+  readonly isHeld?: boolean;
 }
 
 export interface HistorySlice {
@@ -42,20 +44,21 @@ interface OpenGroup {
 export const historySlice: SliceCreator<HistorySlice> = (set, get, store) => {
   let openGroup: OpenGroup | null = null;
 
-  function goesOn(group: string | undefined, nowMs: number): boolean {
-    return openGroup !== null && openGroup.name === group && nowMs - openGroup.lastEditMs <= groupPauseMs;
+  function goesOn(group: string | undefined, isHeld: boolean, nowMs: number): boolean {
+    if (openGroup === null || openGroup.name !== group) return false;
+    return isHeld || nowMs - openGroup.lastEditMs <= groupPauseMs;
   }
 
   return {
     step: noStep,
 
-    edit: (label, change, { group } = {}) => {
+    edit: (label, change, { group, isHeld = false } = {}) => {
       const before = get().project;
       if (before === null) return refusal('', 'no project is open');
       const answer = change(before);
       if ('refused' in answer || answer.project === before) return answer;
       const nowMs = performance.now();
-      const continues = goesOn(group, nowMs);
+      const continues = goesOn(group, isHeld, nowMs);
       openGroup = group === undefined ? null : { name: group, lastEditMs: nowMs };
       set({ project: answer.project, step: { label, continues } });
       return answer;

@@ -5,6 +5,8 @@ import type { SliceCreator } from './appState';
 import { firstReading } from './firstReading';
 import { noStep } from './historySlice';
 import { timesOf } from './historyView';
+import type { Reading, StoredProject } from './storage/records';
+import type { Origin } from './storage/session';
 
 /** Why a file did not open: one line per wrong field. The project that was open stays. */
 export interface OpenFailure {
@@ -12,41 +14,62 @@ export interface OpenFailure {
   readonly errors: readonly FieldError[];
 }
 
+/** One opening of a project: whatever is opened, and be it the same again, makes another of these. */
+export interface Opening {
+  readonly origin: Origin;
+  /** The project as it came. */
+  readonly project: Project;
+}
+
 export interface ProjectSlice {
   /** Null until the demo or a file has opened. */
   readonly project: Project | null;
-  readonly fileName: string;
+  readonly opening: Opening | null;
   readonly openFailure: OpenFailure | null;
   /**
    * Opens a project file and begins a new history; on failure the open project stays and the errors are kept for the
    * page.
    */
-  openText(fileName: string, text: string): void;
+  openText(fileName: string, text: string, origin?: 'file' | 'demo'): void;
+  /** Opens a project of the shelf where it was left. */
+  openStored(stored: StoredProject): void;
+  /** Opens a project that was just made. */
+  openNew(project: Project): void;
   /** A file that was not even read: too large, unreadable, more than one. */
   refuseFile(fileName: string, message: string): void;
   dismissFailure(): void;
 }
 
-export const projectSlice: SliceCreator<ProjectSlice> = (set, get, store) => ({
-  project: null,
-  fileName: '',
-  openFailure: null,
-
-  openText: (fileName, text) => {
-    const opened = openProject(text);
-    if (!opened.ok) {
-      set({ openFailure: { fileName, errors: opened.errors } });
-      return;
-    }
-    const { project } = opened;
-    set({ ...firstReading(project), project, fileName, openFailure: null, step: noStep });
+export const projectSlice: SliceCreator<ProjectSlice> = (set, get, store) => {
+  function open(project: Project, origin: Origin, reading: Reading | null = null): void {
+    const first = firstReading(project);
+    const left = reading === null ? {} : { ...reading, anchorId: reading.selectedFittingId };
+    set({ ...first, ...left, project, opening: { origin, project }, openFailure: null, step: noStep });
     timesOf(store).clear();
     get().endGroup();
-  },
-  refuseFile: (fileName, message) => {
-    set({ openFailure: { fileName, errors: [{ path: '', message }] } });
-  },
-  dismissFailure: () => {
-    set({ openFailure: null });
-  },
-});
+  }
+
+  return {
+    project: null,
+    opening: null,
+    openFailure: null,
+
+    openText: (fileName, text, origin = 'file') => {
+      const opened = openProject(text);
+      if (opened.ok) open(opened.project, origin);
+      else set({ openFailure: { fileName, errors: opened.errors } });
+    },
+    openStored: (stored) => {
+      open(stored.project, stored, stored.reading);
+    },
+    openNew: (project) => {
+      open(project, 'file');
+    },
+    refuseFile: (fileName, message) => {
+      set({ openFailure: { fileName, errors: [{ path: '', message }] } });
+    },
+    dismissFailure: () => {
+      set({ openFailure: null });
+    },
+  };
+};

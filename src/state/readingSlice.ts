@@ -10,6 +10,12 @@ export type SidePane = 'working' | 'edit' | 'plan' | 'condition' | 'methods';
 export interface ReadingSlice {
   readonly shown: Shown;
   readonly sidePane: SidePane;
+  /** True until the editor that was asked for has put the focus into its first field: it may still be loading. */
+  readonly isFirstFieldWanted: boolean;
+  /** The field of the condition editor that a line elsewhere asked for, until it has the focus; null for none. */
+  readonly openField: string | null;
+  /** True while the list of fittings to add from stands open. */
+  readonly isAdding: boolean;
   /** The row that has the focus and whose working is shown. */
   readonly selectedFittingId: string | null;
   /** Rows picked out together, in the order they were picked; empty when only the focus row counts. */
@@ -18,8 +24,19 @@ export interface ReadingSlice {
   readonly anchorId: string | null;
   show(shown: Shown): void;
   showPane(sidePane: SidePane): void;
+  /** Shows the editor of the selected row and asks it to take the focus. */
+  openEdit(): void;
+  /** The editor's first field has the focus. */
+  reachedFirstField(): void;
+  /** Shows the condition editor and asks one of its fields, such as `wind.speedMs`, to take the focus. */
+  openConditionAt(openField: string): void;
+  /** The field that was asked for has the focus, or is not there. */
+  reachedOpenField(): void;
+  setAdding(isAdding: boolean): void;
   /** Moves the focus to one row; rows picked out together are let go. */
   select(fittingId: string | null): void;
+  /** Moves the focus to one row and lets nothing go: on the way to the next row to be picked out. */
+  moveFocus(fittingId: string): void;
   /** Takes a row into those picked out, or out of them, and moves the focus there. The focus row joins the first. */
   toggleSelected(fittingId: string): void;
   /**
@@ -33,6 +50,9 @@ export interface ReadingSlice {
 export const readingSlice: SliceCreator<ReadingSlice> = (set) => ({
   shown: 'both',
   sidePane: 'working',
+  isFirstFieldWanted: false,
+  openField: null,
+  isAdding: false,
   selectedFittingId: null,
   selectedIds: [],
   anchorId: null,
@@ -43,8 +63,26 @@ export const readingSlice: SliceCreator<ReadingSlice> = (set) => ({
   showPane: (sidePane) => {
     set({ sidePane });
   },
+  openEdit: () => {
+    set({ sidePane: 'edit', isFirstFieldWanted: true });
+  },
+  reachedFirstField: () => {
+    set({ isFirstFieldWanted: false });
+  },
+  openConditionAt: (openField) => {
+    set({ sidePane: 'condition', openField });
+  },
+  reachedOpenField: () => {
+    set({ openField: null });
+  },
+  setAdding: (isAdding) => {
+    set({ isAdding });
+  },
   select: (selectedFittingId) => {
     set({ selectedFittingId, anchorId: selectedFittingId, selectedIds: [] });
+  },
+  moveFocus: (selectedFittingId) => {
+    set({ selectedFittingId });
   },
   toggleSelected: (fittingId) => {
     set(({ selectedIds, selectedFittingId }) => ({

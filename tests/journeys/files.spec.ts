@@ -18,7 +18,8 @@ test('opens a file from disk and the demo again', async ({ page }) => {
   await openDemo(page);
   await chooseFile(page, goodFile());
   await expect(page).toHaveTitle('Test hull – drag ledger – Windtoll');
-  await page.getByRole('button', { name: 'Open the demo' }).click();
+  await page.getByRole('button', { name: 'Projects' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Open the demo' }).click();
   await expect(page).toHaveTitle('Quillamoor – drag ledger – Windtoll');
 });
 

@@ -16,6 +16,15 @@ test('keeps to its policy: no complaint in the console, no request to another or
   await page.getByText('Run in a big sea').click();
   await chooseFile(page, goodFile());
   await expect(page).toHaveTitle(/Test hull/);
+  for (const key of ['2', '3', '4', '5']) {
+    await page.keyboard.press(key);
+    await expect(page.locator('.working-place').getByRole('heading').first()).toBeVisible();
+  }
+  await page.getByRole('button', { name: 'Projects' }).click();
+  await expect(page.getByRole('dialog').getByRole('listitem')).toHaveCount(1);
+  await page.getByRole('dialog').getByRole('button', { name: 'New project' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Make the project' }).click();
+  await expect(page.getByRole('heading', { name: 'Nothing stands in the wind yet' })).toBeVisible();
   expect(complaints).toEqual([]);
   expect(requests.length).toBeGreaterThan(3);
   expect(requests.filter((url) => new URL(url).origin !== new URL(baseURL ?? '').origin)).toEqual([]);

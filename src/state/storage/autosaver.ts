@@ -21,6 +21,8 @@ export interface Autosaver {
   /** In a conflict: gives mine up. The caller opens what it answers. */
   takeTheirs(): Promise<ShelfLoadResult>;
   status(): SaveStatus;
+  /** The record of the open project; null for a demo as it came. */
+  openId(): string | null;
   /** Tells every change of the status; the answer ends that. */
   subscribe(listener: () => void): () => void;
 }
@@ -90,6 +92,7 @@ export function createAutosaver({
     keepMine: async () => (await session?.copyMine()) ?? nothingOpen,
     takeTheirs: async () => (await session?.loadTheirs()) ?? nothingOpen,
     status: () => session?.status ?? untouched,
+    openId: () => session?.storedId ?? null,
     subscribe: (listener) => {
       listeners.add(listener);
       return () => {

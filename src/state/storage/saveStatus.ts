@@ -21,7 +21,7 @@ export function statusText(status: SaveStatus): string {
     case 'saving':
       return 'Saving';
     case 'saved':
-      return `Saved at ${timeText(new Date(status.savedAt))}`;
+      return `Saved in this browser ${timeText(new Date(status.savedAt))}`;
     case 'unkept':
       return 'This browser keeps nothing: save to a file';
     case 'failed':

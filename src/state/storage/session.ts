@@ -56,6 +56,11 @@ export class Session {
     return this.statusNow;
   }
 
+  /** Null while nothing of the project is on the shelf. */
+  get storedId(): string | null {
+    return this.header.revision === 0 ? null : this.header.id;
+  }
+
   /** The first work that the page shows; it is written only where the shelf does not have it. */
   begin(work: Work | null): void {
     this.latest = work;

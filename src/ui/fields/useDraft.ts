@@ -106,6 +106,9 @@ export function useDraft<Value>(options: DraftOptions<Value>): Draft<Value> {
 
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.nativeEvent.isComposing) return;
+    // Undo of half-typed text is the browser's: the project has not heard of it yet.
+    if (reading?.ok === false && (event.ctrlKey || event.metaKey) && /^[zy]$/i.test(event.key))
+      event.stopPropagation();
     if (event.key === 'Escape') restore(event);
     if (event.key !== 'Enter' || !endsOnEnter) return;
     if (settle()) valueOnEntry.current = value;

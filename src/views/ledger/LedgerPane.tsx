@@ -1,26 +1,31 @@
-import { useCallback, useMemo, type ReactNode } from 'react';
+import { useMemo, useState, type ReactNode } from 'react';
 import { trackPowerScale } from '../../charts/ledgerBarScale';
 import type { Project } from '../../project/file/schema';
 import type { ProjectLedger } from '../../project/ledger/ledgerTypes';
 import { useAppStore, useLedger } from '../../state/appStore';
 import { useMediaQuery } from '../../ui/useMediaQuery';
 import { LedgerFoot } from './LedgerFoot';
-import { ledgerGroups } from './ledgerGroups';
+import { ledgerGroups, selectableIds, type LedgerGroup } from './ledgerGroups';
 import { ledgerPlaces, numberWidths } from './ledgerPlaces';
 import type { RowSetting } from './LedgerRowView';
-import { LedgerTable } from './LedgerTable';
+import { LedgerTable, type LedgerActions } from './LedgerTable';
 import { PlanSection } from './PlanSection';
+import { RowActions } from './RowActions';
+import { runRowCommand } from './rowCommands';
 import './ledger.css';
 import './ledgerFoot.css';
 import './plan.css';
+import './rowActions.css';
 
 interface LedgerPaneProps {
   /** A row was picked by hand: where panes swap, the working comes up. */
   readonly onPick: () => void;
+  /** Draws name and size of a row as fields: a part that the page fetches when it is first needed. */
+  readonly renderInPlace: LedgerActions['renderInPlace'];
 }
 
 /** The drag ledger of the open project for the question asked. */
-export function LedgerPane({ onPick }: LedgerPaneProps) {
+export function LedgerPane({ onPick, renderInPlace }: LedgerPaneProps) {
   const project = useAppStore((state) => state.project);
   const ledger = useLedger();
   if (project === null) return null;
@@ -33,17 +38,34 @@ export function LedgerPane({ onPick }: LedgerPaneProps) {
     );
   }
   if (ledger.rows.length === 0) {
-    return <Sentence>This project has no fittings yet: the ledger lists what stands in the wind.</Sentence>;
+    return (
+      <>
+        <Sentence>This project has no fittings yet: the ledger lists what stands in the wind.</Sentence>
+        <AddLine />
+      </>
+    );
   }
-  return <FilledLedger project={project} ledger={ledger} onPick={onPick} />;
+  return <FilledLedger project={project} ledger={ledger} onPick={onPick} renderInPlace={renderInPlace} />;
 }
 
 function Sentence({ children }: { readonly children: ReactNode }) {
   return <p className="ledger-sentence">{children}</p>;
 }
 
-function selectRow(fittingId: string): void {
-  useAppStore.getState().select(fittingId);
+/** The next empty line of the ledger. */
+function AddLine() {
+  return (
+    <p className="add-line">
+      <button
+        type="button"
+        onClick={() => {
+          useAppStore.getState().setAdding(true);
+        }}
+      >
+        Add a fitting, from the catalogue or blank
+      </button>
+    </p>
+  );
 }
 
 interface FilledLedgerProps extends LedgerPaneProps {
@@ -51,31 +73,31 @@ interface FilledLedgerProps extends LedgerPaneProps {
   readonly ledger: ProjectLedger;
 }
 
-function FilledLedger({ project, ledger, onPick }: FilledLedgerProps) {
+function FilledLedger({ project, ledger, onPick, renderInPlace }: FilledLedgerProps) {
   const shown = useAppStore((state) => state.shown);
   const selectedId = useAppStore((state) => state.selectedFittingId);
+  const pickedIds = useAppStore((state) => state.selectedIds);
   const groups = useMemo(() => ledgerGroups(ledger), [ledger]);
   const setting = useRowSetting(project, ledger);
-  const pick = useCallback(
-    (fittingId: string) => {
-      selectRow(fittingId);
-      onPick();
-    },
-    [onPick],
-  );
+  const [said, setSaid] = useState('');
+  const actions = useLedgerActions(groups, onPick, renderInPlace, setSaid);
+  const total = shown === 'after' ? ledger.forces.after : ledger.forces.before;
   return (
     <div className="ledger" data-shown={shown}>
       <div className="ledger-scroll">
         <p className="ledger-title">
           <Question project={project} ledger={ledger} />
         </p>
+        <RowActions onCommand={actions.onCommand} onEdit={actions.onEdit} said={said} />
         <LedgerTable
           groups={groups}
           setting={setting}
+          totalW={total.outcome.trackPowerW}
           selectedId={selectedId}
-          onSelect={selectRow}
-          onPick={pick}
+          pickedIds={pickedIds}
+          actions={actions}
         />
+        <AddLine />
         {ledger.losses.losses.length === 0 && (
           <p className="no-losses fine">Losses against a reference: none in this project.</p>
         )}
@@ -85,6 +107,56 @@ function FilledLedger({ project, ledger, onPick }: FilledLedgerProps) {
       <LedgerFoot project={project} ledger={ledger} setting={setting} />
     </div>
   );
+}
+
+/** Picks all rows on the way; a range that begins here begins at the focus row. */
+function pickRange(toFittingId: string, shownIds: readonly string[]): void {
+  const store = useAppStore.getState();
+  if (store.selectedIds.length === 0) store.select(store.selectedFittingId);
+  store.selectRange(toFittingId, shownIds);
+}
+
+/** What clicks, keys and words do to the rows of the store. */
+function useLedgerActions(
+  groups: readonly LedgerGroup[],
+  onPick: () => void,
+  renderInPlace: LedgerActions['renderInPlace'],
+  say: (said: string) => void,
+): LedgerActions {
+  return useMemo(() => {
+    const ids = selectableIds(groups);
+    return {
+      onGo: (fittingId, picks) => {
+        const store = useAppStore.getState();
+        if (picks === 'range') pickRange(fittingId, ids);
+        else if (picks === 'keep') store.moveFocus(fittingId);
+        else store.select(fittingId);
+      },
+      onPick: (fittingId, kind) => {
+        const store = useAppStore.getState();
+        if (kind === 'range') pickRange(fittingId, ids);
+        else if (kind === 'toggle') store.toggleSelected(fittingId);
+        else {
+          store.select(fittingId);
+          onPick();
+        }
+      },
+      onCommand: (command) => {
+        say(runRowCommand(command, ids));
+      },
+      onEdit: () => {
+        useAppStore.getState().openEdit();
+        onPick();
+      },
+      onAdd: () => {
+        useAppStore.getState().setAdding(true);
+      },
+      onLetGo: () => {
+        useAppStore.getState().clearSelected();
+      },
+      renderInPlace,
+    };
+  }, [groups, onPick, renderInPlace, say]);
 }
 
 function useRowSetting(project: Project, ledger: ProjectLedger): RowSetting {

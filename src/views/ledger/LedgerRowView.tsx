@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, type MouseEvent, type ReactNode } from 'react';
 import { ledgerBarGeometry } from '../../charts/ledgerBarGeometry';
 import { isOutsideValidity, type PowerScale } from '../../charts/ledgerBarScale';
 import type { ProjectBoat } from '../../project/file/schema';
@@ -8,6 +8,7 @@ import { fittingSize } from '../../ui/fittingSize';
 import { OutsideMark } from '../../ui/OutsideMark';
 import { coefficientText } from './coefficientText';
 import { flagLetters } from './flagLetters';
+import type { RowInPlaceProps } from './RowInPlace';
 import type { LedgerPlaces, NumberWidths } from './ledgerPlaces';
 import { SideCells } from './SideCells';
 
@@ -22,13 +23,59 @@ export interface RowSetting {
   readonly rowHeightPx: number;
 }
 
+/** How a row is picked by hand: alone, along with others, or with all on the way. */
+export type PickKind = 'one' | 'toggle' | 'range';
+
+/** What a row hands upwards. One object for all rows, so that none is drawn anew for it. */
+export interface RowHandlers {
+  readonly onPick: (fittingId: string, kind: PickKind) => void;
+  readonly onOpenInPlace: (fittingId: string) => void;
+  readonly onCloseInPlace: (returnsToRow: boolean) => void;
+  /** Draws name and size as fields; the page fetches them when they are first needed. */
+  readonly renderInPlace: (props: RowInPlaceProps) => ReactNode;
+}
+
 interface LedgerRowProps {
   readonly row: LedgerRow;
   readonly setting: RowSetting;
   readonly isSelected: boolean;
   /** True for the one row that the tabulator key reaches. */
   readonly isTabStop: boolean;
-  readonly onPick: (fittingId: string) => void;
+  /** True when it is picked out together with others; undefined when no rows are. */
+  readonly isPicked: boolean | undefined;
+  /** True while name and size are fields. */
+  readonly isInPlace: boolean;
+  readonly handlers: RowHandlers;
+}
+
+function pickKind({ shiftKey, ctrlKey, metaKey }: MouseEvent): PickKind {
+  if (shiftKey) return 'range';
+  return ctrlKey || metaKey ? 'toggle' : 'one';
+}
+
+type NameButtonProps = Pick<LedgerRowProps, 'isSelected' | 'isTabStop' | 'isPicked'> & {
+  readonly fittingId: string;
+  readonly children: ReactNode;
+};
+
+/** The part of a row that takes the focus. */
+function NameButton({ fittingId, isSelected, isTabStop, isPicked, children }: NameButtonProps) {
+  return (
+    <button
+      type="button"
+      className="row-pick"
+      data-fitting-id={fittingId}
+      tabIndex={isTabStop ? 0 : -1}
+      aria-current={isSelected ? 'true' : undefined}
+      aria-pressed={isPicked}
+    >
+      {children}
+    </button>
+  );
+}
+
+function rowClass(kind: string, isSelected: boolean, isPicked: boolean | undefined): string {
+  return [kind, isSelected && 'selected', isPicked === true && 'picked'].filter(Boolean).join(' ');
 }
 
 /**
@@ -40,7 +87,9 @@ export const LedgerRowView = memo(function LedgerRowView({
   setting,
   isSelected,
   isTabStop,
-  onPick,
+  isPicked,
+  isInPlace,
+  handlers,
 }: LedgerRowProps) {
   const { fittingId, fitting, number } = row;
   const { boat, shown, places, scale, hasFullPrice, rowHeightPx } = setting;
@@ -49,9 +98,9 @@ export const LedgerRowView = memo(function LedgerRowView({
   const isWithheld = row.withheldItemIds.length > 0;
   return (
     <tr
-      className={isSelected ? 'ledger-row selected' : 'ledger-row'}
-      onClick={() => {
-        onPick(fittingId);
+      className={rowClass('ledger-row', isSelected, isPicked)}
+      onClick={(event) => {
+        handlers.onPick(fittingId, pickKind(event));
       }}
     >
       <td
@@ -60,19 +109,21 @@ export const LedgerRowView = memo(function LedgerRowView({
       >
         {number}
       </td>
-      <th scope="row" className="column-name" title={`${fitting.name}, ${size}`}>
+      <th
+        scope="row"
+        className={isInPlace ? 'column-name open-in-place' : 'column-name'}
+        title={isInPlace ? undefined : `${fitting.name}, ${size}`}
+        onDoubleClick={() => {
+          handlers.onOpenInPlace(fittingId);
+        }}
+      >
         <span className="name-line">
-          <button
-            type="button"
-            className="row-pick"
-            data-fitting-id={fittingId}
-            tabIndex={isTabStop ? 0 : -1}
-            aria-current={isSelected ? 'true' : undefined}
-          >
+          <NameButton fittingId={fittingId} isSelected={isSelected} isTabStop={isTabStop} isPicked={isPicked}>
             {fitting.name}
-          </button>
+          </NameButton>
           <span className="size">{size}</span>
         </span>
+        {isInPlace && handlers.renderInPlace({ fitting, onClose: handlers.onCloseInPlace })}
       </th>
       <td className="column-flags">
         {flagLetters(fitting.flags).map(({ letter, words }) => (
@@ -124,8 +175,8 @@ function CoefficientCells({
   );
 }
 
-/** Empty cells: the reason runs over them from the name's. */
-function NoNumbers({ hasFullPrice }: { readonly hasFullPrice: boolean }) {
+/** Empty cells: what the name's says runs over them. */
+export function EmptyCells({ hasFullPrice }: { readonly hasFullPrice: boolean }) {
   const columns = [
     'flags',
     'coefficient',
@@ -143,21 +194,35 @@ function NoNumbers({ hasFullPrice }: { readonly hasFullPrice: boolean }) {
 }
 
 /** A fitting that is left out of the sums: struck, with the reason in the row. */
-export function ExcludedRow({ row, setting }: { readonly row: LedgerRow; readonly setting: RowSetting }) {
-  const { fitting, number, excludedReason } = row;
+export const ExcludedRow = memo(function ExcludedRow({
+  row,
+  setting,
+  isSelected,
+  isTabStop,
+  isPicked,
+  handlers,
+}: Omit<LedgerRowProps, 'isInPlace'>) {
+  const { fittingId, fitting, number, excludedReason } = row;
   const size = fittingSize(fitting, setting.boat);
   return (
-    <tr className="ledger-row excluded">
+    <tr
+      className={rowClass('ledger-row excluded', isSelected, isPicked)}
+      onClick={(event) => {
+        handlers.onPick(fittingId, pickKind(event));
+      }}
+    >
       <td className="number column-number">{number}</td>
       <th scope="row" className="column-name" title={`${fitting.name}, ${size}`}>
         <span className="name-line">
-          <s>{fitting.name}</s>
+          <NameButton fittingId={fittingId} isSelected={isSelected} isTabStop={isTabStop} isPicked={isPicked}>
+            <s>{fitting.name}</s>
+          </NameButton>
           <span className="excluded-reason" title={excludedReason ?? ''}>
             left out of the sum: {excludedReason}
           </span>
         </span>
       </th>
-      <NoNumbers hasFullPrice={setting.hasFullPrice} />
+      <EmptyCells hasFullPrice={setting.hasFullPrice} />
     </tr>
   );
-}
+});

@@ -1,41 +1,74 @@
-import { useRef, type KeyboardEvent } from 'react';
+import { Fragment, useEffect, useMemo, useRef, useState, type KeyboardEvent } from 'react';
 import { ledgerBarGeometry } from '../../charts/ledgerBarGeometry';
 import { zeroResult } from '../../physics/ledger/ledgerSums';
-import { ExcludedRow, LedgerRowView, type RowSetting } from './LedgerRowView';
+import { formatQuantity } from '../../units/print';
+import {
+  EmptyCells,
+  ExcludedRow,
+  LedgerRowView,
+  type PickKind,
+  type RowHandlers,
+  type RowSetting,
+} from './LedgerRowView';
 import { LedgerColumns } from './LedgerColumns';
 import { LedgerHead } from './LedgerHead';
 import { selectableIds, type LedgerGroup } from './ledgerGroups';
+import { meaningOf, type KeyMeaning } from './ledgerKeys';
+import type { RowCommand } from './rowCommands';
 import { SideCells } from './SideCells';
+import { tailOf } from './tail';
+
+/** What the ledger does with its rows; one object that stays. */
+export interface LedgerActions {
+  /** The arrow keys came to a row. */
+  readonly onGo: (fittingId: string, picks: 'one' | 'range' | 'keep') => void;
+  /** A row was picked by hand, as against being passed by the arrow keys. */
+  readonly onPick: (fittingId: string, kind: PickKind) => void;
+  readonly onCommand: (command: RowCommand) => void;
+  readonly onEdit: () => void;
+  readonly onAdd: () => void;
+  readonly onLetGo: () => void;
+  readonly renderInPlace: RowHandlers['renderInPlace'];
+}
 
 interface LedgerTableProps {
   readonly groups: readonly LedgerGroup[];
   readonly setting: RowSetting;
+  /** Track power of the whole ledger in the state that is shown, W. */
+  readonly totalW: number;
   readonly selectedId: string | null;
-  readonly onSelect: (fittingId: string) => void;
-  /** A row was picked by click, Enter or Space, as against being passed by the arrow keys. */
-  readonly onPick: (fittingId: string) => void;
+  readonly pickedIds: readonly string[];
+  readonly actions: LedgerActions;
 }
 
 /** The rows, group by group. Arrow keys move the selection; the tabulator key meets one row only. */
-export function LedgerTable({ groups, setting, selectedId, onSelect, onPick }: LedgerTableProps) {
-  const tableRef = useRef<HTMLTableElement>(null);
+export function LedgerTable(props: LedgerTableProps) {
+  const { groups, setting, totalW, selectedId, pickedIds, actions } = props;
   const ids = selectableIds(groups);
   const tabStopId = selectedId !== null && ids.includes(selectedId) ? selectedId : ids[0];
-
-  const onKeyDown = (event: KeyboardEvent) => {
-    const focused = (event.target as HTMLElement).dataset['fittingId'];
-    if (focused === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
-    const next = ids[stepTo(event.key, ids.indexOf(focused), ids.length)];
-    if (next === undefined) return;
-    event.preventDefault();
-    onSelect(next);
-    tableRef.current?.querySelector<HTMLElement>(`[data-fitting-id="${next}"]`)?.focus();
-  };
+  const { tableRef, inPlaceId, handlers, onKeyDown } = useLedgerKeys(ids, selectedId, actions);
+  const picked = new Set(pickedIds);
+  const rowProps = (fittingId: string) => ({
+    setting,
+    handlers,
+    isSelected: fittingId === selectedId,
+    isTabStop: fittingId === tabStopId,
+    isPicked: picked.size === 0 ? undefined : picked.has(fittingId),
+  });
 
   return (
-    <table ref={tableRef} className="ledger-table" onKeyDown={onKeyDown}>
+    <table
+      ref={tableRef}
+      className="ledger-table"
+      onKeyDown={onKeyDown}
+      onKeyUp={(event) => {
+        // Some browsers press a button when the space bar comes up again.
+        if (event.key === ' ' && focusedIdOf(event) !== undefined) event.preventDefault();
+      }}
+    >
       <caption className="visually-hidden">
-        What each fitting costs, zone by zone, the costliest first. Arrow keys move between the rows.
+        What each fitting costs, zone by zone, the costliest first. Arrow keys move between the rows, Enter
+        edits one, N adds one.
       </caption>
       <LedgerColumns
         barWidthPx={setting.scale.widthPx}
@@ -43,42 +76,130 @@ export function LedgerTable({ groups, setting, selectedId, onSelect, onPick }: L
         widths={setting.widths}
       />
       <LedgerHead scale={setting.scale} hasFullPrice={setting.hasFullPrice} />
-      {groups.map((group) => (
-        <tbody key={group.id}>
-          <GroupHead group={group} setting={setting} />
-          {group.rows.map((row) => (
-            <LedgerRowView
-              key={row.fittingId}
-              row={row}
-              setting={setting}
-              isSelected={row.fittingId === selectedId}
-              isTabStop={row.fittingId === tabStopId}
-              onPick={onPick}
-            />
-          ))}
-          {group.excluded.map((row) => (
-            <ExcludedRow key={row.fittingId} row={row} setting={setting} />
-          ))}
-        </tbody>
-      ))}
+      {groups.map((group) => {
+        const tail = tailOf(group.rows, totalW, setting.shown);
+        return (
+          <tbody key={group.id}>
+            <GroupHead group={group} setting={setting} />
+            {group.rows.map((row, i) => (
+              <Fragment key={row.fittingId}>
+                {tail?.from === i && <TailLine share={tail.share} hasFullPrice={setting.hasFullPrice} />}
+                <LedgerRowView
+                  row={row}
+                  isInPlace={row.fittingId === inPlaceId}
+                  {...rowProps(row.fittingId)}
+                />
+              </Fragment>
+            ))}
+            {group.excluded.map((row) => (
+              <ExcludedRow key={row.fittingId} row={row} {...rowProps(row.fittingId)} />
+            ))}
+          </tbody>
+        );
+      })}
     </table>
   );
 }
 
-/** Where a key leads from the row at `index`; -1 for a key that leads nowhere. */
-function stepTo(key: string, index: number, count: number): number {
-  switch (key) {
-    case 'ArrowDown':
+function focusedIdOf({ target }: { readonly target: EventTarget }): string | undefined {
+  return (target as HTMLElement).dataset['fittingId'];
+}
+
+/** Keys of the rows, the row whose name and size are fields, and where the focus goes after an edit. */
+function useLedgerKeys(ids: readonly string[], selectedId: string | null, actions: LedgerActions) {
+  const tableRef = useRef<HTMLTableElement>(null);
+  const isFocusWanted = useRef(false);
+  const [inPlaceId, setInPlaceId] = useState<string | null>(null);
+
+  // After a command by key the row that took the place of the old one is not there until the table is drawn anew.
+  useEffect(() => {
+    if (!isFocusWanted.current || selectedId === null) return;
+    isFocusWanted.current = false;
+    tableRef.current?.querySelector<HTMLElement>(`[data-fitting-id="${selectedId}"]`)?.focus();
+  });
+
+  const handlers = useMemo<RowHandlers>(
+    () => ({
+      onPick: actions.onPick,
+      onOpenInPlace: setInPlaceId,
+      renderInPlace: actions.renderInPlace,
+      onCloseInPlace: (returnsToRow) => {
+        isFocusWanted.current = returnsToRow;
+        setInPlaceId(null);
+      },
+    }),
+    [actions],
+  );
+
+  const obey = (meaning: KeyMeaning, focusedId: string): void => {
+    switch (meaning.kind) {
+      case 'go': {
+        const next = ids[placeOf(meaning.to, ids.indexOf(focusedId), ids.length)];
+        if (next === undefined) return;
+        actions.onGo(next, meaning.picks);
+        tableRef.current?.querySelector<HTMLElement>(`[data-fitting-id="${next}"]`)?.focus();
+        return;
+      }
+      case 'command':
+        isFocusWanted.current = true;
+        actions.onCommand(meaning.command);
+        return;
+      case 'edit':
+        actions.onGo(focusedId, 'keep');
+        actions.onEdit();
+        return;
+      case 'inPlace':
+        setInPlaceId(focusedId);
+        return;
+      case 'add':
+        actions.onAdd();
+        return;
+      case 'pick':
+        actions.onPick(focusedId, 'toggle');
+        return;
+      case 'letGo':
+        actions.onLetGo();
+        return;
+    }
+  };
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    const focusedId = focusedIdOf(event);
+    const meaning = meaningOf(event);
+    if (focusedId === undefined || meaning === null) return;
+    event.preventDefault();
+    obey(meaning, focusedId);
+  };
+  return { tableRef, inPlaceId, handlers, onKeyDown };
+}
+
+/** Where the focus goes from the row at `index`. */
+function placeOf(to: 'up' | 'down' | 'first' | 'last', index: number, count: number): number {
+  switch (to) {
+    case 'down':
       return Math.min(index + 1, count - 1);
-    case 'ArrowUp':
+    case 'up':
       return Math.max(index - 1, 0);
-    case 'Home':
+    case 'first':
       return 0;
-    case 'End':
+    case 'last':
       return count - 1;
-    default:
-      return -1;
   }
+}
+
+/** Tells the small rows of a group as one. */
+function TailLine({ share, hasFullPrice }: { readonly share: number; readonly hasFullPrice: boolean }) {
+  return (
+    <tr className="tail-line">
+      <td className="column-number" />
+      <th scope="row" className="column-name fine">
+        <span className="tail-words">
+          the rows below here are together {formatQuantity(share, '%')} of all
+        </span>
+      </th>
+      <EmptyCells hasFullPrice={hasFullPrice} />
+    </tr>
+  );
 }
 
 /** A sum draws no bar: only the grid of the rows runs through it. */

@@ -2,9 +2,9 @@ import type { Range } from '../../physics/doubt/doubts';
 import type { Project } from '../../project/file/schema';
 import type { LedgerSide, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import type { Shown } from '../../state/appStore';
+import { massText, moneyText } from '../../ui/balanceTexts';
 import { formatQuantity, formatRange, formatValue } from '../../units/print';
 import type { LedgerPlaces } from './ledgerPlaces';
-import { massText, moneyText } from './planTexts';
 import { shareOf } from './shares';
 
 interface LedgerTotalsProps {

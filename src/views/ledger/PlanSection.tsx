@@ -2,9 +2,11 @@ import { memo } from 'react';
 import type { Saving } from '../../physics/ledger/ledgerSums';
 import type { Project, RefitItem } from '../../project/file/schema';
 import type { ItemAccount, PlanAccount, PlanBalance } from '../../project/ledger/ledgerTypes';
+import { useAppStore } from '../../state/appStore';
+import { massText, momentText, moneyText } from '../../ui/balanceTexts';
 import { columnDecimals, formatValue, formatValueRange } from '../../units/print';
 import { flagLetters } from './flagLetters';
-import { massText, momentText, moneyText, statusText } from './planTexts';
+import { statusText } from './planTexts';
 
 interface PlanSectionProps {
   readonly project: Project;
@@ -38,6 +40,18 @@ export const PlanSection = memo(function PlanSection({ project, account }: PlanS
           </tbody>
         </table>
       </div>
+      <p>
+        <button
+          type="button"
+          className="plain-action plan-open"
+          onClick={() => {
+            useAppStore.getState().choosePlan(plan.id);
+            useAppStore.getState().showPane('plan');
+          }}
+        >
+          Change {plan.name}
+        </button>
+      </p>
       <BalanceText balance={account.balance} currency={project.currency} />
     </section>
   );

@@ -59,5 +59,5 @@ function sumOf(rows: readonly LedgerRow[]): LedgerSide {
 
 /** The rows that can be selected, in the order in which they stand. */
 export function selectableIds(groups: readonly LedgerGroup[]): string[] {
-  return groups.flatMap(({ rows }) => rows.map(({ fittingId }) => fittingId));
+  return groups.flatMap(({ rows, excluded }) => [...rows, ...excluded].map(({ fittingId }) => fittingId));
 }

@@ -6,7 +6,9 @@ import { formatQuantity } from '../../units/print';
 export function ApparentWindLines({ summary }: { readonly summary: ConditionSummary }) {
   return (
     <table className="apparent-wind">
-      <caption className="muted">Apparent wind</caption>
+      <caption className="muted">
+        Apparent wind, <span className="fine">air {formatQuantity(summary.densityKgM3, 'kg/m3')}</span>
+      </caption>
       <thead className="visually-hidden">
         <tr>
           <th scope="col">where</th>

@@ -1,12 +1,9 @@
-import { WindTriangle } from '../../charts/WindTriangle';
-import { windTriangleGeometry } from '../../charts/windTriangleGeometry';
 import type { ConditionSummary } from '../../project/ledger/conditionSummary';
 import type { ProjectMethods } from '../../project/file/schema';
-import { formatQuantity } from '../../units/print';
 import { conditionLines } from './conditionLines';
 import { ApparentWindLines } from './ApparentWindLines';
-
-const triangleSize = { widthPx: 164, heightPx: 156 };
+import { DraggedTriangle } from './DraggedTriangle';
+import { ValueLine } from './ValueLine';
 
 interface ConditionFactsProps {
   readonly summary: ConditionSummary;
@@ -17,18 +14,14 @@ interface ConditionFactsProps {
 export function ConditionFacts({ summary, windLaw }: ConditionFactsProps) {
   return (
     <>
-      <WindTriangle triangle={windTriangleGeometry(summary, triangleSize)} />
+      <DraggedTriangle key={summary.condition.id} summary={summary} />
       <div className="margin-facts">
         <dl className="condition-lines">
-          {conditionLines(summary, windLaw).map(({ label, text }) => (
-            <div key={label}>
-              <dt>{label}</dt>
-              <dd>{text}</dd>
-            </div>
+          {conditionLines(summary, windLaw).map((line) => (
+            <ValueLine key={line.label} line={line} />
           ))}
         </dl>
         <ApparentWindLines summary={summary} />
-        <p className="fine">density {formatQuantity(summary.densityKgM3, 'kg/m3')}</p>
       </div>
     </>
   );

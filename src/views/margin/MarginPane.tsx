@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
 import type { Project } from '../../project/file/schema';
 import type { ProjectLedger } from '../../project/ledger/ledgerTypes';
 import { useAppStore, useLedger } from '../../state/appStore';
@@ -34,6 +34,15 @@ interface MarginProps {
 function FoldedMargin({ project, ledger }: MarginProps) {
   const [isOpen, setIsOpen] = useState(false);
   const contentId = useId();
+  useEffect(
+    () =>
+      // A line of the margin asked for its field: the margin makes room for it.
+      useAppStore.subscribe((state, previous) => {
+        const isAsked = state.openField !== null && state.openField !== previous.openField;
+        if (isAsked || state.sidePane !== previous.sidePane) setIsOpen(false);
+      }),
+    [],
+  );
   return (
     <div className="margin folded">
       <button

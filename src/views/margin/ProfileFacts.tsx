@@ -1,6 +1,7 @@
 import type { BasisPart } from '../../project/ledger/ledgerTypes';
 import { toSi } from '../../units/convert';
 import { formatQuantity } from '../../units/print';
+import { ChangedValue } from './ValueLine';
 
 /** The course: each condition's hours, its share of the time, and the apparent wind at deck. */
 export function ProfileFacts({ parts }: { readonly parts: readonly BasisPart[] }) {
@@ -18,7 +19,15 @@ export function ProfileFacts({ parts }: { readonly parts: readonly BasisPart[] }
         <tbody key={summary.condition.id}>
           <tr>
             <th scope="row">{summary.condition.name}</th>
-            <td>{hours === null ? '' : formatQuantity(toSi(hours, 'h'), 'h')}</td>
+            <td>
+              {hours !== null && (
+                <ChangedValue
+                  label={`Hours of ${summary.condition.name}`}
+                  text={formatQuantity(toSi(hours, 'h'), 'h')}
+                  changedIn={{ pane: 'condition', field: `profile.${summary.condition.id}` }}
+                />
+              )}
+            </td>
             <td className="muted">{formatQuantity(weight, '%')}</td>
           </tr>
           <tr className="fine">

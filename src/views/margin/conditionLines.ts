@@ -7,6 +7,16 @@ import { formatQuantity } from '../../units/print';
 export interface ConditionLine {
   readonly label: string;
   readonly text: string;
+  /** Where the value is changed; null for one that follows from others. */
+  readonly changedIn: ChangePlace | null;
+}
+
+/** A field of the condition editor by its path, or the methods. */
+export type ChangePlace =
+  { readonly pane: 'condition'; readonly field: string } | { readonly pane: 'methods' };
+
+function inField(field: string): ChangePlace {
+  return { pane: 'condition', field };
 }
 
 /** What a condition was given as, in lines, with the true wind solved where the instruments were read. */
@@ -14,15 +24,31 @@ export function conditionLines(
   { condition, trueWindAt10Ms, trueWindAngleRad }: ConditionSummary,
   windLaw: ProjectMethods['windLaw'],
 ): ConditionLine[] {
-  const { air, tack } = condition;
+  const { air, tack, wind } = condition;
+  /** Solved from a reading, the true wind is an answer. */
+  const given = (field: string): ChangePlace | null => (wind.kind === 'true' ? inField(field) : null);
   return [
     ...readingLines(condition),
-    { label: 'True wind', text: `${formatQuantity(trueWindAt10Ms, 'kn')} at 10 m` },
-    { label: 'Wind angle', text: `${formatQuantity(trueWindAngleRad, 'deg')} ${tack}` },
-    { label: 'Boat speed', text: formatQuantity(condition.boatSpeedMs, 'kn') },
-    { label: 'Heel', text: heelText(condition) },
-    { label: 'Leeway', text: degrees(condition.leewayDeg) },
-    ...(condition.riseM === 0 ? [] : [{ label: 'Rise', text: formatQuantity(condition.riseM, 'm') }]),
+    {
+      label: 'True wind',
+      text: `${formatQuantity(trueWindAt10Ms, 'kn')} at 10 m`,
+      changedIn: given('wind.speedMs'),
+    },
+    {
+      label: 'Wind angle',
+      text: `${formatQuantity(trueWindAngleRad, 'deg')} ${tack}`,
+      changedIn: given('wind.angle'),
+    },
+    {
+      label: 'Boat speed',
+      text: formatQuantity(condition.boatSpeedMs, 'kn'),
+      changedIn: inField('boatSpeedMs'),
+    },
+    { label: 'Heel', text: heelText(condition), changedIn: inField('heelDeg') },
+    { label: 'Leeway', text: degrees(condition.leewayDeg), changedIn: inField('leewayDeg') },
+    ...(condition.riseM === 0
+      ? []
+      : [{ label: 'Rise', text: formatQuantity(condition.riseM, 'm'), changedIn: inField('riseM') }]),
     {
       label: 'Air',
       text: [
@@ -30,8 +56,9 @@ export function conditionLines(
         formatQuantity(air.pressurePa, 'hPa'),
         formatQuantity(air.relativeHumidity, '%', { decimals: 0 }),
       ].join(', '),
+      changedIn: inField('air.temperatureC'),
     },
-    { label: 'Wind law', text: windLawText(windLaw) },
+    { label: 'Wind law', text: windLawText(windLaw), changedIn: { pane: 'methods' } },
   ];
 }
 
@@ -46,6 +73,7 @@ function readingLines({ wind, tack }: ProjectCondition): ConditionLine[] {
     {
       label: 'Instruments',
       text: `${formatQuantity(wind.speedMs, 'kn')} at ${degrees(wind.angleFromBowDeg)} ${tack}, ${height}`,
+      changedIn: inField('wind.speedMs'),
     },
   ];
 }

@@ -40,7 +40,7 @@ describe('autosave', () => {
     expect([...(await textsOn(disk)).values()]).toEqual([textOf(projectNamed('Tern'))]);
     await clock.pass(1);
     expect([...(await textsOn(disk)).values()]).toEqual([textOf(next)]);
-    expect(statusText(tab.autosaver.status())).toMatch(/^Saved at \d\d:\d\d$/);
+    expect(statusText(tab.autosaver.status())).toMatch(/^Saved in this browser \d\d:\d\d$/);
   });
 
   it('writes within a second of steady typing', async () => {

@@ -7,6 +7,14 @@ import { mostBytes } from '../../../src/project/file/guard';
 import { useAppStore } from '../../../src/state/appStore';
 import { everyKind } from '../ledger/openProjects';
 
+// The DOM of the view tests has no modal dialogs.
+HTMLDialogElement.prototype.showModal = function () {
+  this.open = true;
+};
+HTMLDialogElement.prototype.close = function () {
+  this.open = false;
+};
+
 beforeEach(() => {
   window.history.replaceState(null, '', '/');
   useAppStore.setState(useAppStore.getInitialState(), true);
@@ -37,9 +45,11 @@ describe('opening', () => {
     await openPage();
     await choose(new File([JSON.stringify(everyKind())], 'hull.json', { type: 'application/json' }));
     await screen.findByRole('heading', { name: 'Test hull' });
-    expect(screen.getByText('hull.json')).toBeTruthy();
-    await userEvent.click(screen.getByRole('button', { name: 'Open the demo' }));
+    expect(screen.getByTitle(everyKind().name)).toBeTruthy();
+    await userEvent.click(screen.getByRole('button', { name: 'Projects' }));
+    await userEvent.click(await screen.findByRole('button', { name: 'Open the demo' }));
     await screen.findByRole('heading', { name: 'Quillamoor' });
+    expect(screen.getByText('the demo, an invented boat')).toBeTruthy();
   });
 
   it('says each error of a bad file with its path, and keeps what was open', async () => {

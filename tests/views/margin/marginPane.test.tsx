@@ -42,7 +42,7 @@ describe('the margin', () => {
   it('gives the apparent wind at deck and masthead, and the caution', () => {
     openInStore(demo());
     render(<MarginPane />);
-    const wind = screen.getByRole('table', { name: 'Apparent wind' });
+    const wind = screen.getByRole('table', { name: /^Apparent wind, air 1.23.kg\/m³$/ });
     expect(wind.textContent).toMatch(/deck.*kn.*°.*masthead.*kn.*°/);
     expect(screen.getByText(/A preliminary estimate/)).toBeTruthy();
   });

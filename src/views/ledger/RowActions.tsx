@@ -1,0 +1,80 @@
+import { useId } from 'react';
+import { useAppStore } from '../../state/appStore';
+import { actedOnIds } from '../../state/selection';
+import type { RowCommand } from './rowCommands';
+
+interface RowActionsProps {
+  readonly onCommand: (command: RowCommand) => void;
+  readonly onEdit: () => void;
+  /** What the last command did; read aloud. */
+  readonly said: string;
+}
+
+/** What can be done to the rows picked out, as words in a line. */
+export function RowActions({ onCommand, onEdit, said }: RowActionsProps) {
+  const reasonId = useId();
+  const project = useAppStore((state) => state.project);
+  const selectedFittingId = useAppStore((state) => state.selectedFittingId);
+  const selectedIds = useAppStore((state) => state.selectedIds);
+  const ids = actedOnIds({ selectedFittingId, selectedIds });
+  const isNothing = ids.length === 0;
+  const areOut =
+    !isNothing &&
+    (project?.fittings.every(({ id, excluded }) => !ids.includes(id) || excluded !== null) ?? false);
+  const words: readonly (readonly [word: string, run: () => void])[] = [
+    ['Edit', onEdit],
+    ...commands.map(
+      ([word, command]) =>
+        [
+          command === 'exclude' && areOut ? 'Include' : word,
+          () => {
+            onCommand(command);
+          },
+        ] as const,
+    ),
+  ];
+  return (
+    <div className="row-actions">
+      <div className="row-action-words" role="group" aria-label="Rows">
+        <button
+          type="button"
+          className="plain-action"
+          onClick={() => {
+            useAppStore.getState().setAdding(true);
+          }}
+        >
+          Add a fitting
+        </button>
+        {words.map(([word, run]) => (
+          <button
+            key={word}
+            type="button"
+            className="plain-action"
+            disabled={isNothing}
+            aria-describedby={isNothing ? reasonId : undefined}
+            onClick={run}
+          >
+            {word}
+          </button>
+        ))}
+        {isNothing && (
+          <span className="fine" id={reasonId}>
+            Pick a row first.
+          </span>
+        )}
+        {ids.length > 1 && <span className="fine">{ids.length} rows picked</span>}
+      </div>
+      <p className="row-said fine" role="status">
+        {said}
+      </p>
+    </div>
+  );
+}
+
+const commands: readonly (readonly [word: string, command: RowCommand])[] = [
+  ['Duplicate', 'duplicate'],
+  ['Up', 'up'],
+  ['Down', 'down'],
+  ['Exclude', 'exclude'],
+  ['Delete', 'delete'],
+];

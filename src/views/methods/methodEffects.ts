@@ -1,0 +1,62 @@
+import { projectLedger } from '../../project/ledger/projectLedger';
+import type { LedgerQuestion } from '../../project/ledger/ledgerTypes';
+import type { Project, ProjectMethods } from '../../project/file/schema';
+import { endChoices, windLawChoices, type MethodChoice, type MethodPart } from './methodChoices';
+
+/** A method with the total that the project would have with it, all else as chosen. */
+export interface MethodEffect extends MethodChoice {
+  /** Track power of the boat before the plan, W. */
+  readonly totalW: number;
+  /** How far that is from the total with this part's default, W. */
+  readonly changeW: number;
+}
+
+export type MethodEffects = Readonly<Record<MethodPart, readonly MethodEffect[]>>;
+
+let last: {
+  readonly project: Project;
+  readonly question: LedgerQuestion;
+  readonly effects: MethodEffects | null;
+} | null = null;
+
+/** What each method would make of the total for a question; the last answer is remembered. */
+export function methodEffects(project: Project, question: LedgerQuestion): MethodEffects | null {
+  if (last?.project === project && last.question === question) return last.effects;
+  last = { project, question, effects: effectsAnew(project, question) };
+  return last.effects;
+}
+
+function effectsAnew(project: Project, question: LedgerQuestion): MethodEffects | null {
+  const windLaw = withTotals(windLawChoices(project.methods), project, question);
+  const ends = withTotals(endChoices(project.methods), project, question);
+  return windLaw === null || ends === null ? null : { windLaw, ends };
+}
+
+function withTotals(
+  choices: readonly MethodChoice[],
+  project: Project,
+  question: LedgerQuestion,
+): MethodEffect[] | null {
+  const totals = choices.map(({ methods }) => totalWith(project, question, methods));
+  const defaultW = totals[choices.findIndex(({ isDefault }) => isDefault)] ?? null;
+  const effects: MethodEffect[] = [];
+  for (const [i, choice] of choices.entries()) {
+    const totalW = totals[i] ?? null;
+    if (totalW === null || defaultW === null) return null;
+    effects.push({ ...choice, totalW, changeW: totalW - defaultW });
+  }
+  return effects;
+}
+
+/** The plan that is tried is left out: it does not move the total before it. */
+function totalWith(
+  project: Project,
+  question: LedgerQuestion,
+  methods: Partial<ProjectMethods>,
+): number | null {
+  const answer = projectLedger(
+    { ...project, methods: { ...project.methods, ...methods } },
+    { ...question, planId: null },
+  );
+  return answer.ok ? answer.ledger.forces.before.outcome.trackPowerW : null;
+}

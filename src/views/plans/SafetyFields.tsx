@@ -1,0 +1,110 @@
+import { useState } from 'react';
+import { setSafetyReason } from '../../project/edit/itemEdits';
+import { isWithheld } from '../../project/refit/applyPlan';
+import type { ItemAccount } from '../../project/ledger/ledgerTypes';
+import { TextField } from '../../ui/fields/TextField';
+import type { ItemEditor } from './usePlanEdits';
+
+interface SafetyFieldsProps {
+  readonly account: ItemAccount;
+  readonly editor: ItemEditor;
+}
+
+/** For a safety-required fitting: who answers for the change, and why, beside the caution. */
+export function SafetyFields({ account, editor }: SafetyFieldsProps) {
+  const { item, fitting } = account;
+  const isGuarded = isWithheld({ ...item, safetyReason: null }, fitting?.flags.safetyRequired === true);
+  if (!isGuarded && item.safetyReason === null) return null;
+  return (
+    <fieldset className="plans-safety">
+      <legend>Safety-required</legend>
+      {item.safetyReason === null ? (
+        <NewReason editor={editor} />
+      ) : (
+        <GivenReason reason={item.safetyReason} editor={editor} />
+      )}
+    </fieldset>
+  );
+}
+
+/** Both are kept here until somebody says that they count: half a reason is none. */
+function NewReason({ editor }: { readonly editor: ItemEditor }) {
+  const [person, setPerson] = useState('');
+  const [reason, setReason] = useState('');
+  const { item, planId, key } = editor;
+  const isWhole = person.trim() !== '' && reason.trim() !== '';
+  return (
+    <>
+      <p>
+        This fitting keeps people safe, and no watt is worth a life. Its saving stays out of every total until
+        a named person has given a reason; the reason then stands beside it.
+      </p>
+      <TextField key={`${key}.person`} kind="name" label="Person" value={person} onCommit={setPerson} />
+      <TextField key={`${key}.reason`} kind="reason" label="Reason" value={reason} onCommit={setReason} />
+      <p className="plans-actions">
+        <button
+          type="button"
+          className="plain-action"
+          disabled={!isWhole}
+          onClick={() => {
+            editor.run(`Give a reason for ${item.name}`, (project) =>
+              setSafetyReason(project, planId, item.id, { person, reason }),
+            );
+          }}
+        >
+          Count it for this reason
+        </button>
+        {!isWhole && <span className="muted">once both are there</span>}
+      </p>
+      {editor.errorAt('safetyReason') !== undefined && <p>{editor.errorAt('safetyReason')}</p>}
+    </>
+  );
+}
+
+interface GivenReasonProps {
+  readonly reason: { readonly person: string; readonly reason: string };
+  readonly editor: ItemEditor;
+}
+
+function GivenReason({ reason, editor }: GivenReasonProps) {
+  const { item, planId, key } = editor;
+  return (
+    <>
+      <TextField
+        key={`${key}.person`}
+        kind="name"
+        label="Person"
+        value={reason.person}
+        error={editor.errorAt('safetyReason.person')}
+        onCommit={(person) => {
+          editor.patch('safetyReason.person', 'person', { safetyReason: { ...reason, person } });
+        }}
+        onDone={editor.done}
+      />
+      <TextField
+        key={`${key}.reason`}
+        kind="reason"
+        label="Reason"
+        value={reason.reason}
+        error={editor.errorAt('safetyReason.reason')}
+        onCommit={(text) => {
+          editor.patch('safetyReason.reason', 'reason', { safetyReason: { ...reason, reason: text } });
+        }}
+        onDone={editor.done}
+      />
+      <p className="plans-actions">
+        <button
+          type="button"
+          className="plain-action"
+          onClick={() => {
+            editor.run(`Take back the reason for ${item.name}`, (project) =>
+              setSafetyReason(project, planId, item.id, null),
+            );
+          }}
+        >
+          Take the reason back
+        </button>
+      </p>
+    </>
+  );
+}

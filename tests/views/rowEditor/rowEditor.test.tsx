@@ -1,0 +1,296 @@
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
+import { userEvent } from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { ProjectFitting } from '../../../src/project/file/schema';
+import { useAppStore } from '../../../src/state/appStore';
+import { RowEditor } from '../../../src/views/rowEditor/RowEditor';
+import { demo, everyKind, openInStore } from '../ledger/openProjects';
+
+vi.setConfig({ testTimeout: 20_000 });
+
+afterEach(cleanup);
+beforeEach(() => {
+  openInStore(demo());
+});
+
+function open(id: string): void {
+  useAppStore.getState().select(id);
+  render(<RowEditor />);
+}
+
+function fitting(id: string): ProjectFitting {
+  const found = useAppStore.getState().project?.fittings.find((each) => each.id === id);
+  if (found === undefined) throw new Error(`no fitting ${id}`);
+  return found;
+}
+
+function field(name: string): HTMLInputElement {
+  return screen.getByRole<HTMLInputElement>('textbox', { name });
+}
+
+function choose(name: string, label: string): void {
+  const list = screen.getByRole<HTMLSelectElement>('combobox', { name });
+  const option = within(list).getByRole<HTMLOptionElement>('option', { name: label });
+  fireEvent.change(list, { target: { value: option.value } });
+}
+
+function type(name: string, text: string): void {
+  fireEvent.change(field(name), { target: { value: text } });
+  fireEvent.blur(field(name));
+}
+
+function steps(): number {
+  return useAppStore.temporal.getState().pastStates.length;
+}
+
+describe('the editor of a row', () => {
+  it('says what to do while no row is picked', () => {
+    useAppStore.getState().select(null);
+    render(<RowEditor />);
+    expect(screen.getByText(/Pick a row of the ledger, or add a fitting/)).toBeTruthy();
+  });
+
+  it('shows every fitting of every kind without a complaint', () => {
+    openInStore(everyKind());
+    for (const { id, name } of everyKind().fittings) {
+      open(id);
+      expect(screen.getByRole('heading', { level: 2 }).textContent).toContain(name);
+      expect(document.querySelectorAll('[aria-invalid]')).toHaveLength(0);
+      cleanup();
+    }
+  });
+
+  it('puts the focus into its first field when it was asked to, and Escape gives it back to the row', async () => {
+    useAppStore.getState().select('boom');
+    useAppStore.getState().openEdit();
+    render(
+      <>
+        <button type="button" className="row-pick" data-fitting-id="boom">
+          Boom
+        </button>
+        <RowEditor />
+      </>,
+    );
+    expect(document.activeElement).toBe(field('Name'));
+    expect(useAppStore.getState().isFirstFieldWanted).toBe(false);
+    await userEvent.keyboard('{Escape}');
+    expect(document.activeElement?.textContent).toBe('Boom');
+  });
+
+  it('Escape in a changed field brings its value back first and stays there', async () => {
+    open('boom');
+    await userEvent.type(field('Name'), '!');
+    expect(fitting('boom').name).toBe('Boom!');
+    await userEvent.keyboard('{Escape}');
+    expect(fitting('boom').name).toBe('Boom');
+    expect(document.activeElement).toBe(field('Name'));
+  });
+
+  it('does not carry half-typed text to another row', () => {
+    open('boom');
+    fireEvent.change(field('Diameter'), { target: { value: 'wide' } });
+    cleanup();
+    open('stanchions');
+    expect(field('Diameter').value).not.toBe('wide');
+  });
+});
+
+describe('name and zone', () => {
+  it('one field typed in at one go is one step, named after field and fitting', async () => {
+    open('boom');
+    const before = steps();
+    await userEvent.type(field('Name'), ', long');
+    expect(fitting('boom').name).toBe('Boom, long');
+    expect(steps()).toBe(before + 1);
+    expect(useAppStore.getState().step.label).toContain('Change the name of');
+  });
+
+  it('moves to another zone, and to a new one', () => {
+    open('boom');
+    const { zones } = demo();
+    const other = zones.find(({ id }) => id !== fitting('boom').zoneId);
+    choose('Zone', other?.name ?? '');
+    expect(fitting('boom').zoneId).toBe(other?.id);
+    choose('Zone', 'a new zone');
+    const made = useAppStore.getState().project?.zones.find(({ id }) => id === fitting('boom').zoneId);
+    expect(made?.name).toBe('New zone');
+    type('Name of the zone', 'Spars');
+    expect(useAppStore.getState().project?.zones.map(({ name }) => name)).toContain('Spars');
+  });
+});
+
+describe('shape and size', () => {
+  it('takes a diameter in any unit, and how it was obtained', () => {
+    open('stanchions');
+    type('Diameter', '1 in');
+    choose('Diameter: how obtained', 'from a drawing');
+    const { shape } = fitting('stanchions');
+    expect(shape.kind === 'roundBar' ? shape.diameter : null).toEqual({ m: 0.0254, basis: 'drawing' });
+  });
+
+  it('sets surface, ends, friction and a typed coefficient', () => {
+    open('stanchions');
+    choose('Surface', 'typed roughness');
+    type('Roughness', '0.3');
+    choose('First end', 'free in the air');
+    choose('Skin friction along it', 'left out');
+    fireEvent.click(screen.getByRole('checkbox', { name: 'Type the drag coefficient' }));
+    const coefficient = screen.getByRole('group', { name: 'Drag coefficient' });
+    fireEvent.change(within(coefficient).getByRole('textbox', { name: 'best' }), {
+      target: { value: '1.15' },
+    });
+    type('Source', 'own pull test');
+    expect(fitting('stanchions').shape).toMatchObject({
+      surface: { kind: 'roughness', roughnessM: 0.0003 },
+      ends: ['free', 'free'],
+      friction: 'zero',
+      coefficient: { best: 1.15, low: 1.1, high: 1.3, source: 'own pull test' },
+    });
+  });
+
+  it('says beside the field what the file’s rules refuse, and nothing changes', () => {
+    open('stanchions');
+    choose('Surface', 'typed roughness');
+    const before = fitting('stanchions');
+    type('Roughness', '40');
+    const problem = screen.getByText(/Not taken: a roughness of 0.04 m is more than half the diameter/);
+    expect(field('Roughness').getAttribute('aria-describedby')).toContain(problem.id);
+    expect(fitting('stanchions')).toBe(before);
+    type('Roughness', '0.1');
+    expect(screen.queryByText(/Not taken/)).toBeNull();
+  });
+
+  it('becomes another kind of shape, and says that the sizes are carried over', () => {
+    open('stanchions');
+    choose('Shape', 'body with edges');
+    expect(fitting('stanchions').shape.kind).toBe('bluffBody');
+    expect(screen.getByText('The sizes are carried over as estimates; look at them again.')).toBeTruthy();
+    type('Length', '120 mm');
+    expect(fitting('stanchions').shape).toMatchObject({ length: { m: 0.12 } });
+    choose('Shape', 'measured area');
+    choose('Obtained by', 'pull test');
+    expect(fitting('stanchions').shape).toMatchObject({ provenance: { kind: 'pull-test' } });
+  });
+});
+
+describe('count and place', () => {
+  it('says the place as taped and by end points without moving it', () => {
+    open('boom');
+    choose('Place given', 'as taped on deck');
+    expect(fitting('boom').placement.kind).toBe('taped');
+    choose('Place given', 'by its end points');
+    const { placement } = fitting('boom');
+    const original = demo().fittings.find(({ id }) => id === 'boom')?.placement;
+    if (placement.kind !== 'endPoints' || original?.kind !== 'endPoints') throw new Error('another kind');
+    for (const key of ['xM', 'yM', 'zM'] as const) {
+      expect(placement.start[key]).toBeCloseTo(original.start[key], 6);
+      expect(placement.end[key]).toBeCloseTo(original.end[key], 6);
+    }
+  });
+
+  it('lays a taped member upright, fore and aft or athwart', () => {
+    open('boom');
+    choose('Place given', 'as taped on deck');
+    choose('Orientation', 'athwart');
+    expect(fitting('boom').placement).toMatchObject({ leanAftDeg: 0, leanOutDeg: 90 });
+    choose('Orientation', 'upright');
+    expect(fitting('boom').placement).toMatchObject({ leanAftDeg: 0, leanOutDeg: 0 });
+    type('Lean aft', '12');
+    expect(fitting('boom').placement).toMatchObject({ leanAftDeg: 12 });
+    expect(screen.getByRole<HTMLSelectElement>('combobox', { name: 'Orientation' }).value).toBe('leaning');
+  });
+
+  it('makes a row of one, and shows where its last one stands', () => {
+    open('boom');
+    type('How many in a row', '3');
+    expect(fitting('boom').placement.row?.count).toBe(3);
+    expect(screen.getByText(/The row runs aft, 1 m apart/)).toBeTruthy();
+    expect(screen.getByRole('group', { name: 'Last one, start' })).toBeTruthy();
+  });
+
+  it('keeps where the last one stands while 14 is typed over to 12', () => {
+    openInStore(demo());
+    const [many] = demo().fittings.filter(({ placement }) => placement.row !== null);
+    if (many === undefined) throw new Error('no row in the demo');
+    open(many.id);
+    fireEvent.change(field('How many in a row'), { target: { value: '1' } });
+    expect(fitting(many.id).placement.row).toBeNull();
+    fireEvent.change(field('How many in a row'), { target: { value: '12' } });
+    expect(fitting(many.id).placement.row).toEqual({ ...many.placement.row, count: 12 });
+  });
+
+  it('refuses a pair on the centreline beside the box', () => {
+    open('boom');
+    fireEvent.click(screen.getByRole('checkbox', { name: 'The same on the other side' }));
+    expect(screen.getByText(/a pair on the centreline would count the same place twice/)).toBeTruthy();
+    expect(fitting('boom').placement.pair).toBe(false);
+  });
+});
+
+describe('wind, use and flags', () => {
+  it('shows the force factor, the square of the exposure, beside it', () => {
+    open('boom');
+    const exposure = screen.getByRole('group', { name: 'Exposure e, wind speed over the free wind’s' });
+    fireEvent.change(within(exposure).getByRole('textbox', { name: 'low' }), { target: { value: '0.5' } });
+    fireEvent.change(within(exposure).getByRole('textbox', { name: 'best' }), { target: { value: '0.7' } });
+    expect(fitting('boom').exposure).toMatchObject({ low: 0.5, best: 0.7 });
+    expect(within(exposure).getByText(/Force factor e².*: 0.490, from 0.25–1.00/)).toBeTruthy();
+  });
+
+  it('sets another exposure to leeward, a turn in degrees and a shelter', () => {
+    open('boom');
+    fireEvent.click(screen.getByRole('checkbox', { name: 'To leeward it is another' }));
+    expect(screen.getByRole('group', { name: 'Exposure e to leeward' })).toBeTruthy();
+    type('Local turn of the wind', '28');
+    expect(fitting('boom').localTurn.deg).toBe(28);
+    choose('Sheltered by', 'Stanchions');
+    expect(fitting('boom')).toMatchObject({ shelteredByFittingId: 'stanchions' });
+  });
+
+  it('sets the share of the time, of one condition too, and an emptied one goes back to the default', () => {
+    open('boom');
+    type('In use, share of the time', '80 %');
+    type('In Run in a big sea', '25');
+    expect(fitting('boom').dutyFraction).toEqual({
+      default: 0.8,
+      byCondition: [{ conditionId: 'run', fraction: 0.25 }],
+    });
+    type('In Run in a big sea', '');
+    expect(fitting('boom').dutyFraction.byCondition).toEqual([]);
+  });
+
+  it('sets a stowed state and a mass', () => {
+    open('boom');
+    fireEvent.click(screen.getByRole('checkbox', { name: 'Stowed, something of it is left' }));
+    expect(screen.getByRole('group', { name: 'Place when stowed' })).toBeTruthy();
+    type('Mass', '12,5 kg');
+    expect(fitting('boom')).toMatchObject({ massKg: 12.5, stowed: { source: '' } });
+    type('Mass', '');
+    expect(fitting('boom').massKg).toBeNull();
+  });
+
+  it('gives the safety caution with its flag before anybody touches it', () => {
+    open('stanchions');
+    const box = screen.getByRole<HTMLInputElement>('checkbox', { name: 'Safety-required' });
+    expect(box.checked).toBe(true);
+    const caution = screen.getByText(/no watt is worth a life/);
+    expect(box.getAttribute('aria-describedby')).toContain(caution.id);
+  });
+
+  it('sets a class ruling with its number', () => {
+    open('boom');
+    choose('Class rule', 'needs a ruling');
+    type('Number of the rule', 'C.7.2');
+    expect(fitting('boom').flags.classRule).toEqual({ ruling: 'needs-ruling', rule: 'C.7.2' });
+  });
+
+  it('leaves the fitting out with a reason, which may not be empty', () => {
+    open('boom');
+    fireEvent.click(screen.getByRole('checkbox', { name: 'Left out of the sums' }));
+    type('Reason for leaving it out', 'Carried ashore');
+    expect(fitting('boom').excluded).toEqual({ reason: 'Carried ashore' });
+    type('Reason for leaving it out', '');
+    expect(screen.getByText(/must not be empty; "Carried ashore" stays in force/)).toBeTruthy();
+    expect(fitting('boom').excluded).toEqual({ reason: 'Carried ashore' });
+  });
+});
