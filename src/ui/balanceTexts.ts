@@ -10,7 +10,7 @@ export function massText(massChangeKg: number): string {
 /** Money to the whole unit; a project may count in no currency. */
 export function moneyText(cost: number, currency: string): string {
   const amount = formatValue(cost, '1', { decimals: 0 });
-  return currency === '' ? `a cost of ${amount}` : `${currency} ${amount}`;
+  return currency === '' ? `a cost of ${amount}` : `${currency}\u00a0${amount}`;
 }
 
 /** A mass moment, printed without a unit of the table: no other number of the tool is one. */

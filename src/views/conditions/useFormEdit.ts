@@ -38,7 +38,7 @@ export function useFormEdit(): FormEdit {
   };
 }
 
-export function endGroup(): void {
+function endGroup(): void {
   useAppStore.getState().endGroup();
 }
 

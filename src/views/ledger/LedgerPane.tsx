@@ -2,6 +2,7 @@ import { useMemo, useState, type ReactNode } from 'react';
 import { trackPowerScale } from '../../charts/ledgerBarScale';
 import type { Project } from '../../project/file/schema';
 import type { ProjectLedger } from '../../project/ledger/ledgerTypes';
+import { cautions } from '../../project/wording/cautions';
 import { useAppStore, useLedger } from '../../state/appStore';
 import { useMediaQuery } from '../../ui/useMediaQuery';
 import { LedgerFoot } from './LedgerFoot';
@@ -103,9 +104,24 @@ function FilledLedger({ project, ledger, onPick, renderInPlace }: FilledLedgerPr
         )}
         {ledger.plan !== null && <PlanSection project={project} account={ledger.plan} />}
         {ledger.against !== null && <PlanSection project={project} account={ledger.against} />}
+        <Cautions />
       </div>
       <LedgerFoot project={project} ledger={ledger} setting={setting} />
     </div>
+  );
+}
+
+/** What a reader must hold beside every number; on paper too. */
+function Cautions() {
+  return (
+    <section className="cautions" aria-label="Cautions">
+      <h2>Cautions</h2>
+      <ul>
+        {cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

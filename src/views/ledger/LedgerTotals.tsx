@@ -57,7 +57,8 @@ export function LedgerTotals({ project, ledger, places, shown }: LedgerTotalsPro
         ))}
         {plan !== null && (
           <span>
-            for {massText(plan.balance.massChangeKg)} and {moneyText(plan.balance.cost, project.currency)}
+            for {massText(plan.balance.massChangeKg - (against?.balance.massChangeKg ?? 0))} and{' '}
+            {moneyText(plan.balance.cost - (against?.balance.cost ?? 0), project.currency)}
           </span>
         )}
       </div>

@@ -6,7 +6,7 @@ import { useAppStore } from '../../state/appStore';
 import { massText, momentText, moneyText } from '../../ui/balanceTexts';
 import { columnDecimals, formatValue, formatValueRange } from '../../units/print';
 import { flagLetters } from './flagLetters';
-import { statusText } from './planTexts';
+import { itemCautions, statusText } from './planTexts';
 
 interface PlanSectionProps {
   readonly project: Project;
@@ -121,12 +121,14 @@ interface ItemRowProps {
 function ItemRow({ account, number, decimals }: ItemRowProps) {
   const { item, fitting, status, savingInOrder, savingAlone } = account;
   const isCounted = status === 'counted';
+  const cautions = itemCautions(account);
   return (
     <tr className={isCounted ? 'plan-item' : 'plan-item not-counted'}>
       <td className="number muted">{number}</td>
       <th scope="row">
         {item.name}
         <span className={isCounted ? 'item-status muted' : 'item-status'}>{statusText(account)}</span>
+        {cautions !== '' && <span className="item-status muted">{cautions}</span>}
       </th>
       <td>{fitting?.name ?? ''}</td>
       <SavingCells saving={savingInOrder} decimals={decimals} isCounted={isCounted} />

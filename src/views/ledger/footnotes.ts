@@ -78,7 +78,8 @@ function remarkOf(notice: Notice, kind: string, opening: string): Remark {
 
 function safetyFootnotes(ledger: ProjectLedger): Footnote[] {
   const numbers = new Map(ledger.rows.map(({ fittingId, number }) => [fittingId, number]));
-  return (ledger.plan?.items ?? []).flatMap((account) => {
+  const items = [...(ledger.plan?.items ?? []), ...(ledger.against?.items ?? [])];
+  return items.flatMap((account) => {
     const text = safetyText(account);
     if (text === null || account.fitting === null) return [];
     const number = numbers.get(account.fitting.id);

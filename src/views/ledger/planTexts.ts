@@ -1,4 +1,5 @@
 import type { ItemAccount } from '../../project/ledger/ledgerTypes';
+import { classRuleText } from '../../project/wording/itemText';
 
 /** What became of an item, in words. */
 export function statusText({ status, item, contradiction }: ItemAccount): string {
@@ -14,4 +15,15 @@ export function statusText({ status, item, contradiction }: ItemAccount): string
     case 'contradiction':
       return `not counted: ${contradiction?.message ?? ''}`;
   }
+}
+
+/** What an item brings along that a meeting must see: rulings, structure, moving parts. */
+export function itemCautions({ item: { flags } }: ItemAccount): string {
+  return [
+    flags.classRule === null ? '' : classRuleText(flags.classRule),
+    flags.structural ? "Structural: needs a licensed engineer and the class's word." : '',
+    flags.movingPart ? 'Moving part: it can jam.' : '',
+  ]
+    .filter((text) => text !== '')
+    .join(' ');
 }

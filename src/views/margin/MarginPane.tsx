@@ -63,7 +63,8 @@ function FoldedMargin({ project, ledger }: MarginProps) {
         </svg>
       </button>
       <div id={contentId} className="margin-content" hidden={!isOpen}>
-        {isOpen && <MarginContent project={project} ledger={ledger} />}
+        {/* Always there: on paper the margin is unfolded. */}
+        <MarginContent project={project} ledger={ledger} />
       </div>
     </div>
   );

@@ -24,7 +24,7 @@ function cited(id: SourceId): string {
   return `${title} (${confidence})`;
 }
 
-export function windLawLabel(law: WindLaw): string {
+function windLawLabel(law: WindLaw): string {
   switch (law.kind) {
     case 'log':
       return `Log law, Charnock ${formatPlain(law.charnock)}`;
