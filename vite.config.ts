@@ -58,6 +58,7 @@ export default defineConfig({
   test: {
     // Properties run thousands of cases; a busy machine must not fail them.
     testTimeout: 120_000,
+    setupFiles: ['tests/setup/sameCases.ts'],
     projects: [
       {
         extends: true,

@@ -232,6 +232,8 @@ describe('limits', () => {
         const { slowest } = windAlong(single.members, solveCondition(dry));
         fc.pre(slowest > 1);
         const here = traceOf(single, dry).mean;
+        // Along its axis a bar has no force, and next to nothing cannot be told from nothing.
+        fc.pre(forceSizeN(here) > 1e-6);
         const there = traceOf(single, { ...dry, heelRad: tiny, leewayRad: tiny }).mean;
         expectSameOutcome(there, here, 1e-4);
       }),
