@@ -1,4 +1,4 @@
-import type { Project, ProjectFitting, ProjectShape, RefitItem } from '../file/schema';
+import type { Project, ProjectFitting, ProjectPoint, ProjectShape, RefitItem } from '../file/schema';
 import type { FittingState, PartOwners } from '../core/fittingState';
 
 /** Fittings of a project by id, as they stand after some items. Excluded fittings are not among them. */
@@ -171,8 +171,14 @@ function moved(state: FittingState, placement: ProjectFitting['placement'], owne
   });
 }
 
+/** Length of a placement's members; of a row, of the shorter of its first and last. */
 function lengthOf(placement: ProjectFitting['placement']): number {
   if (placement.kind === 'taped') return placement.lengthM;
-  const { start, end } = placement;
-  return Math.hypot(end.xM - start.xM, end.yM - start.yM, end.zM - start.zM);
+  const { start, end, row } = placement;
+  const first = distance(start, end);
+  return row === null ? first : Math.min(first, distance(row.lastStart, row.lastEnd));
+}
+
+function distance(a: ProjectPoint, b: ProjectPoint): number {
+  return Math.hypot(b.xM - a.xM, b.yM - a.yM, b.zM - a.zM);
 }

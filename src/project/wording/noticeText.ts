@@ -11,7 +11,7 @@ const texts: Record<NoticeCode, (values: Values) => string> = {
   'slenderness-below-table': ({ slenderness = 0 }) =>
     `Length over diameter ${formatValue(slenderness, '1')} lies below 2, where the end-effect table begins; its first value is used.`,
   'en-slenderness-stops': () =>
-    'The other view of the end effect, EN 1991-1-4, stops at a slenderness of 70; beyond it that view fades to no end effect at 200.',
+    'The end effect of EN 1991-1-4 stops at a slenderness of 70; beyond it that rule fades to no end effect at 200.',
   'partly-under-water': ({ members = 0 }) =>
     `${formatValue(members, '1', { decimals: 0 })} ${members === 1 ? 'member reaches' : 'members reach'} below the water; what is under water is left out.`,
   'under-water': () => 'All of it is under water: no force.',

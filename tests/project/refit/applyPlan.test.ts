@@ -72,6 +72,22 @@ describe('an item changes its own part and no other', () => {
   });
 });
 
+describe('a row of bars', () => {
+  it('cannot be moved to where its last member has no length', () => {
+    const placement = {
+      kind: 'endPoints' as const,
+      start: point(1, -1, 1.5),
+      end: point(1, 1, 1.9),
+      basis: 'measured' as const,
+      pair: false,
+      row: { count: 2, lastStart: point(0, 0, 1.5), lastEnd: point(0, 0, 1.5) },
+    };
+    const { steps } = applied(item('a', 'pole', { kind: 'moved', placement }));
+    expect(steps[0]?.status).toBe('contradiction');
+    expect(steps[0]?.contradiction?.message).toBe('A bar needs a length.');
+  });
+});
+
 describe('the order of a plan', () => {
   it('matters: an item acts on the result of the ones before', () => {
     const slimFirst = applied(item('a', 'thin', slim(0.02)), item('b', 'pole', likeThin));
