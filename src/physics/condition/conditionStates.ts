@@ -18,7 +18,7 @@ export interface ConditionStates {
 /** The other two views of the wind over the sea, beside the chosen law. */
 function otherWindLaws(chosen: WindLaw): readonly [WindLaw, WindLaw] {
   if (chosen.kind === 'log') return [openSeaPowerLaw, iecPowerLaw];
-  const chosenIsIec = chosen.kind === 'power' && chosen.exponent === 0.14;
+  const chosenIsIec = chosen.kind === 'power' && chosen.exponent === iecPowerLaw.exponent;
   return [openSeaLogLaw, chosenIsIec ? openSeaPowerLaw : iecPowerLaw];
 }
 

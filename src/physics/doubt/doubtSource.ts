@@ -3,7 +3,7 @@
  * doubt belongs to one fitting. The name alone says which: rows share a doubt exactly where they share its name.
  */
 export type DoubtScope = 'shared' | 'own';
-/** Doubts of the items (coefficients, ends, sizes, exposure) and of the air (wind law, wind speed, density). */
+/** Doubts of the items (coefficients, ends, sizes, exposure) and of the air (wind speed, angle and law, density). */
 export type DoubtGroup = 'item' | 'air';
 
 export const airDoubtIds = ['wind-speed', 'wind-angle', 'wind-law', 'density'] as const;

@@ -30,7 +30,7 @@ export const lowestWindHeightM = 1;
 /** Log law over the sea with Charnock's roughness 0.011, neutral air: the default. Source: charnock, iec-61400-3 (from memory). */
 export const openSeaLogLaw: WindLaw = { kind: 'log', charnock: 0.011 };
 /** Power law of IEC 61400-3, alpha 0.14. Source: iec-61400-3. */
-export const iecPowerLaw: WindLaw = { kind: 'power', exponent: 0.14 };
+export const iecPowerLaw = { kind: 'power', exponent: 0.14 } as const satisfies WindLaw;
 /** Power law usual over the open sea, alpha 0.11 (from memory). */
 export const openSeaPowerLaw: WindLaw = { kind: 'power', exponent: 0.11 };
 
