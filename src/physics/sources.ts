@@ -62,6 +62,14 @@ export const sources = {
     title: 'Cengel and Cimbala, Fluid Mechanics, tables 11-1 and 11-2',
     confidence: 'second-hand',
   },
+  'en-rectangles': {
+    title: 'EN 1991-1-4:2005, clause 7.6, figs 7.23 and 7.24: rectangular sections and rounded corners',
+    confidence: 'second-hand',
+  },
+  'dnv-plate': {
+    title: 'DNV-RP-C205, reduction for finite length of a flat plate across the flow',
+    confidence: 'from memory',
+  },
   'ledger-practice': {
     title: 'Drag budgets of racing yachts: common practice',
     confidence: 'common practice, no source',

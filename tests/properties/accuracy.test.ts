@@ -11,7 +11,7 @@ import { barOf, steadyCondition, logDiameter, place, lengthOf, windAlong } from 
 
 function deployedWith(fitting: FittingInput, state: SailingState, points: number | null): Outcome {
   const laid = layMembers(fitting, state, points);
-  return outcomeOf(sumDeployed(fitting, laid, state, { ends: 'dnv' }), state);
+  return outcomeOf(sumDeployed(fitting, laid, state, { ends: 'dnv', inclined: 'cross-flow' }), state);
 }
 
 /**

@@ -1,9 +1,16 @@
 import fc from 'fast-check';
 import type { SailingCondition } from '../../src/physics/condition/sailingCondition';
-import type { FittingInput, PlacedMember, Ranged, Shape } from '../../src/physics/fitting/fittingInput';
+import {
+  isMemberShape,
+  type FittingInput,
+  type PlacedMember,
+  type Ranged,
+  type Shape,
+} from '../../src/physics/fitting/fittingInput';
 import { placeRow, withMirrorImages } from '../../src/physics/placement/placeMembers';
 import type { EndKind } from '../../src/physics/section/endEffect';
 import type { TypedCoefficient } from '../../src/physics/section/roundBarSection';
+import type { SectionDirection } from '../../src/physics/section/sectionDirection';
 import { boatVector, type BoatVector } from '../../src/physics/vector/vector3';
 import type { WindLaw } from '../../src/physics/wind/windProfile';
 
@@ -96,6 +103,14 @@ function dimension(min: number, max: number, part: string) {
   return fc.record({ valueM: between(min, max), basis, doubtId: fc.constant(`own:fitting:${part}`) });
 }
 
+/** Fixed at any angle, or turning in one to three pieces. */
+const directions: fc.Arbitrary<SectionDirection> = fc.oneof(
+  between(-Math.PI, Math.PI).map((angleRad): SectionDirection => ({ kind: 'fixed', angleRad })),
+  fc
+    .record({ pieces: fc.integer({ min: 1, max: 3 }), residualRad: between(0, 10 * degree) })
+    .map((turning): SectionDirection => ({ kind: 'turning', offRad: 0, ...turning })),
+);
+
 /** What a generated fitting is held to. */
 export interface FittingOptions {
   /** Coefficients typed, friction off and both ends closed: the force is then quadratic in the wind. */
@@ -136,7 +151,30 @@ function shapes({ isQuadratic = false, kinds }: FittingOptions): fc.Arbitrary<Sh
     }),
     coefficientDoubtId: fc.constant('own:fitting:coefficient'),
   });
-  const all = { roundBar, measuredArea, bluffBody };
+  const rectangularBar = fc
+    .record({
+      chord: between(0.005, 0.4),
+      thinness: between(0.05, 1),
+      roundness: between(0, 1),
+      basis,
+      direction: directions,
+      coefficient,
+      friction: isQuadratic ? fc.constant(false) : fc.boolean(),
+      ends: fc.tuple(end, end),
+    })
+    .map(({ chord, thinness, roundness, ...rest }) => ({
+      kind: 'rectangularBar' as const,
+      chord: { valueM: chord, basis: rest.basis, doubtId: 'own:fitting:chord' },
+      thickness: { valueM: chord * thinness, basis: rest.basis, doubtId: 'own:fitting:thickness' },
+      cornerRadiusM: (roundness * chord * thinness) / 2,
+      direction: rest.direction,
+      directionDoubtId: 'own:fitting:direction',
+      coefficient: rest.coefficient,
+      coefficientDoubtId: 'own:fitting:coefficient',
+      friction: rest.friction,
+      ends: rest.ends,
+    }));
+  const all = { roundBar, rectangularBar, measuredArea, bluffBody };
   return fc.oneof(...(kinds ?? (Object.keys(all) as Shape['kind'][])).map((kind) => all[kind]));
 }
 
@@ -147,7 +185,7 @@ const barMember: fc.Arbitrary<PlacedMember> = fc
 
 /** The member as its shape wants it: a bar keeps its ends, a body stands on its start, a drag area is a point. */
 function fitToShape(member: PlacedMember, shape: Shape): PlacedMember {
-  if (shape.kind === 'roundBar') return member;
+  if (isMemberShape(shape)) return member;
   const [x, y, z] = member.start;
   const height = shape.kind === 'bluffBody' ? shape.height.valueM : 0;
   return { start: member.start, end: boatVector(x, y, z + height) };
@@ -188,8 +226,7 @@ export function fittings(options: FittingOptions = {}): fc.Arbitrary<FittingInpu
       id: 'fitting',
       shape,
       members: layout.map((member) => fitToShape(member, shape)),
-      lengthDoubt:
-        shape.kind === 'roundBar' ? { fraction: lengthDoubt, doubtId: 'own:fitting:length' } : null,
+      lengthDoubt: isMemberShape(shape) ? { fraction: lengthDoubt, doubtId: 'own:fitting:length' } : null,
       exposure,
       exposureLeeward: options.sameOnBothSides === true ? exposure : exposureLeeward,
       exposureDoubtId: 'own:fitting:exposure',

@@ -13,7 +13,7 @@ export function traceOf(
   dutyFraction = 1,
   ends: EndMethod = 'dnv',
 ): FittingTrace {
-  return evaluateFitting(fitting, conditionStates(condition), { ends }, dutyFraction);
+  return evaluateFitting(fitting, conditionStates(condition), { ends, inclined: 'cross-flow' }, dutyFraction);
 }
 
 /** Length of the force. */

@@ -10,8 +10,12 @@ import { expectSameOutcome, forceSizeN, traceOf } from './support';
 
 type MovePoint = (point: BoatVector) => BoatVector;
 
-function moved(fitting: FittingInput, move: MovePoint): FittingInput {
-  const member = ({ start, end }: PlacedMember): PlacedMember => ({ start: move(start), end: move(end) });
+function moved(fitting: FittingInput, move: MovePoint, isMirror = false): FittingInput {
+  const member = ({ start, end, isMirrored = false }: PlacedMember): PlacedMember => ({
+    start: move(start),
+    end: move(end),
+    isMirrored: isMirrored !== isMirror,
+  });
   return {
     ...fitting,
     members: fitting.members.map(member),
@@ -64,7 +68,7 @@ describe('mirror image', () => {
     fc.assert(
       fc.property(fittings(), conditions(), duties, (fitting, condition, duty) => {
         const one = traceOf(fitting, condition, duty);
-        const other = traceOf(moved(fitting, mirror), mirroredCondition(condition), duty);
+        const other = traceOf(moved(fitting, mirror, true), mirroredCondition(condition), duty);
         expectSameOutcome(other.mean, mirroredOutcome(one.mean), 1e-9);
         expectSameOutcome(other.deployed, mirroredOutcome(one.deployed), 1e-9);
         expectSameDoubts(other.doubts, one.doubts, 1e-8 * (1 + 20 * forceSizeN(one.deployed)));

@@ -5,6 +5,7 @@ import { envelopeChecks } from './envelope';
 import { inclinedChecks } from './inclined';
 import { ledgerArithmeticChecks } from './ledgerArithmetic';
 import type { PublishedCheck } from './publishedCheck';
+import { rectangleChecks } from './rectangle';
 import { roundBarChecks } from './roundBar';
 import { roundBarCurveChecks } from './roundBarCurves';
 import { unitChecks } from './units';
@@ -22,6 +23,7 @@ export const publishedChecks: readonly PublishedCheck[] = [
   ...roundBarChecks,
   ...roundBarCurveChecks,
   ...endEffectChecks,
+  ...rectangleChecks,
   ...inclinedChecks,
   ...unitChecks,
 ];

@@ -2,7 +2,7 @@ import type { ConditionStates } from '../condition/conditionStates';
 import type { SailingState } from '../condition/sailingState';
 import { endsDoubtId, endTableDoubtId } from '../doubt/doubtSource';
 import type { DoubtChange } from '../doubt/doubts';
-import type { FittingInput } from './fittingInput';
+import { isMemberShape, type FittingInput } from './fittingInput';
 import { memberTrace, type MemberTrace } from './memberTrace';
 import { noticesOf, type Notice } from './notice';
 import { addSums, changeOf, outcomeOf, zeroSums, type Change, type Outcome, type Sums } from './outcome';
@@ -98,7 +98,7 @@ function endDoubts(
   mean: Sums,
 ): DoubtChange[] {
   const { shape } = fitting;
-  if (shape.kind !== 'roundBar' || !shape.ends.includes('free')) return [];
+  if (!isMemberShape(shape) || !shape.ends.includes('free')) return [];
   const other: Methods = { ...methods, ends: methods.ends === 'dnv' ? 'en' : 'dnv' };
   const up = difference(sumMean(fitting, laid, state, other, duty), mean);
   const deployed = difference(mean, weighted(sumStowed(fitting, state), 1 - duty));

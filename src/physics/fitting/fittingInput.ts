@@ -1,5 +1,6 @@
 import type { EndKind } from '../section/endEffect';
 import type { TypedCoefficient } from '../section/roundBarSection';
+import type { SectionDirection } from '../section/sectionDirection';
 import type { BoatVector } from '../vector/vector3';
 
 /** How a length was obtained; it sets how far it is doubted. */
@@ -22,12 +23,8 @@ export interface Ranged {
   readonly high: number;
 }
 
-/** Round bar: tube, rod, rolled sail, mast without a sail. Coefficients on diameter x length. */
-export interface RoundBarShape {
-  readonly kind: 'roundBar';
-  readonly diameter: Dimension;
-  /** Sand-grain roughness height, m; 0 for smooth. */
-  readonly roughnessM: number;
+/** What every shape with a length has. */
+interface MemberParts {
   readonly coefficient: TypedCoefficient | null;
   /** Name of the doubt in a typed coefficient. */
   readonly coefficientDoubtId: string;
@@ -35,6 +32,29 @@ export interface RoundBarShape {
   readonly friction: boolean;
   readonly ends: readonly [EndKind, EndKind];
 }
+
+/** Round bar: tube, rod, rolled sail, mast without a sail. Coefficients on diameter x length. */
+export interface RoundBarShape extends MemberParts {
+  readonly kind: 'roundBar';
+  readonly diameter: Dimension;
+  /** Sand-grain roughness height, m; 0 for smooth. */
+  readonly roughnessM: number;
+}
+
+/** A section with a direction. Coefficients on chord x length; the chord runs from nose to tail. */
+export interface SectionShape extends MemberParts {
+  readonly kind: 'rectangularBar';
+  readonly chord: Dimension;
+  readonly thickness: Dimension;
+  /** Of a rectangular section; 0 for sharp corners. */
+  readonly cornerRadiusM: number;
+  readonly direction: SectionDirection;
+  /** Name of the doubt in the direction of a turning section. */
+  readonly directionDoubtId: string;
+}
+
+/** A shape that is integrated along its length. */
+export type MemberShape = RoundBarShape | SectionShape;
 
 /** A drag area measured or taken from a paper: the same from every side, at a point. */
 export interface MeasuredAreaShape {
@@ -59,7 +79,16 @@ export interface BluffBodyShape {
   readonly coefficientDoubtId: string;
 }
 
-export type Shape = RoundBarShape | MeasuredAreaShape | BluffBodyShape;
+export type Shape = MemberShape | MeasuredAreaShape | BluffBodyShape;
+
+export function isMemberShape(shape: Shape): shape is MemberShape {
+  return 'ends' in shape;
+}
+
+/** The direction of a shape that has one. */
+export function directionOf(shape: Shape): SectionDirection | null {
+  return 'direction' in shape ? shape.direction : null;
+}
 
 /**
  * One member of a fitting at its own place: a bar from `start` to `end`, or a body that stands on `start` and reaches
@@ -68,6 +97,8 @@ export type Shape = RoundBarShape | MeasuredAreaShape | BluffBodyShape;
 export interface PlacedMember {
   readonly start: BoatVector;
   readonly end: BoatVector;
+  /** True for the image of a member across the centreplane: the direction of its section is mirrored too. */
+  readonly isMirrored?: boolean;
 }
 
 /** What a fitting is when it is stowed: a drag area at a place; null means nothing is left in the wind. */

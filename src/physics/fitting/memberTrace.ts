@@ -10,8 +10,15 @@ import { apparentWindAt, type SailingState } from '../condition/sailingState';
 import type { MemberPoint } from '../member/integrateMember';
 import { heightAlong, type MemberGeometry } from '../member/memberGeometry';
 import type { Quantity } from '../quantity';
-import { roundBarRegimes } from '../section/roundBar';
-import type { BluffBodyShape, FittingInput, Ranged, RoundBarShape } from './fittingInput';
+import {
+  directionOf,
+  isMemberShape,
+  type BluffBodyShape,
+  type FittingInput,
+  type MemberShape,
+  type Ranged,
+} from './fittingInput';
+import { referenceWidthOf, regimeName } from './memberFamilies';
 import { emptyWind, windAt, type PointWind, type Setting } from './localWind';
 import type { Sums } from './outcome';
 
@@ -35,11 +42,15 @@ export interface MemberTrace {
   /** Angle between the local wind and the member's axis, 0 to pi/2. */
   readonly axisAngleRad: number | null;
   readonly crossSpeedMs: number | null;
+  /** Angle from the chord to the air's part square to the axis; null for a section without a direction. */
+  readonly incidenceRad: number | null;
   readonly reynolds: number | null;
   readonly crisisReynolds: number | null;
   readonly coefficientBest: number | null;
   readonly coefficientLow: number | null;
   readonly coefficientHigh: number | null;
+  /** Lift square to the axis and to the air's part there; null for a section without a direction. */
+  readonly liftCoefficient: number | null;
   readonly slenderness: number | null;
   readonly endFactor: number | null;
   readonly frictionCoefficient: number | null;
@@ -106,6 +117,7 @@ export const memberQuantities = {
     equation: 'e u sin a',
     source: 'cross-flow',
   },
+  incidenceRad: { symbol: 'a_i', label: 'incidence, from the chord to the wind', unit: 'rad' },
   reynolds: { symbol: 'Re', label: 'Reynolds number', unit: '1', equation: 'u_n d / nu' },
   crisisReynolds: {
     symbol: 'Re*',
@@ -122,6 +134,7 @@ export const memberQuantities = {
     unit: '1',
     source: 'round-bar-table',
   },
+  liftCoefficient: { symbol: 'C_l', label: 'lift coefficient, best', unit: '1' },
   slenderness: {
     symbol: 'L/d',
     label: 'slenderness of the whole length, closed ends counted in',
@@ -163,6 +176,7 @@ interface MiddleFacts {
   readonly wind: PointWind;
   readonly localSpeedMs: number;
   readonly bar: MemberPoint | null;
+  readonly isDirected: boolean;
   readonly coefficient: Ranged | null;
   readonly areaM2: number | null;
   readonly regime: string;
@@ -178,8 +192,8 @@ export function memberTrace(
   point: MemberPoint,
 ): MemberTrace {
   const { shape } = fitting;
-  if (shape.kind === 'roundBar')
-    return traceFrom(state, geometry, setting, sums, barFacts(shape, geometry, point));
+  if (isMemberShape(shape))
+    return traceFrom(state, geometry, setting, sums, memberFacts(shape, geometry, point));
   if (shape.kind === 'bluffBody') {
     const facts = bodyFacts(shape, geometry, bodyPoint(geometry, state, setting));
     return traceFrom(state, geometry, setting, sums, facts);
@@ -190,6 +204,7 @@ export function memberTrace(
     wind,
     localSpeedMs: Math.hypot(wind.localX, wind.localY),
     bar: null,
+    isDirected: false,
     coefficient: null,
     areaM2: null,
     regime: 'measured',
@@ -205,6 +220,7 @@ function traceFrom(
   facts: MiddleFacts,
 ): MemberTrace {
   const { heightM, wind, localSpeedMs, bar, coefficient } = facts;
+  const directed = facts.isDirected ? bar : null;
   const apparent = apparentWindAt(state, heightM);
   const dynamicPressurePa = 0.5 * state.air.densityKgM3 * localSpeedMs * localSpeedMs;
   const dragAlongWindN =
@@ -227,11 +243,13 @@ function traceFrom(
     dynamicPressurePa,
     axisAngleRad: bar === null ? null : Math.atan2(bar.crossSpeedMs, bar.axialSpeedMs),
     crossSpeedMs: bar?.crossSpeedMs ?? null,
+    incidenceRad: directed?.incidenceRad ?? null,
     reynolds: bar?.strip.reynolds ?? null,
     crisisReynolds: bar === null ? null : 10 ** bar.strip.logCrisisReynolds,
     coefficientBest: coefficient?.best ?? null,
     coefficientLow: coefficient?.low ?? null,
     coefficientHigh: coefficient?.high ?? null,
+    liftCoefficient: directed?.strip.lift ?? null,
     slenderness: Number.isFinite(slenderness) ? slenderness : null,
     endFactor: bar?.endFactor ?? null,
     frictionCoefficient: bar?.frictionBest ?? null,
@@ -248,16 +266,17 @@ function traceFrom(
   };
 }
 
-function barFacts(shape: RoundBarShape, geometry: MemberGeometry, point: MemberPoint): MiddleFacts {
+function memberFacts(shape: MemberShape, geometry: MemberGeometry, point: MemberPoint): MiddleFacts {
   const { strip } = point;
   return {
     heightM: point.heightM,
     wind: point.wind,
     localSpeedMs: point.localSpeedMs,
     bar: point,
+    isDirected: directionOf(shape) !== null,
     coefficient: { best: strip.drag, low: strip.dragLow, high: strip.dragHigh },
-    areaM2: shape.diameter.valueM * (geometry.dryTo - geometry.dryFrom) * geometry.lengthM,
-    regime: shape.coefficient === null ? roundBarRegimes[strip.regime]! : 'typed',
+    areaM2: referenceWidthOf(shape) * (geometry.dryTo - geometry.dryFrom) * geometry.lengthM,
+    regime: regimeName(shape, strip.regime),
   };
 }
 
@@ -277,6 +296,7 @@ function bodyFacts(shape: BluffBodyShape, geometry: MemberGeometry, point: BodyP
     wind: point.wind,
     localSpeedMs: point.localSpeedMs,
     bar: null,
+    isDirected: false,
     coefficient: {
       best,
       low: best - Math.hypot(best - mean('low'), best * off * offAxisBand.low),

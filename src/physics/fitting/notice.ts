@@ -1,7 +1,7 @@
 import type { MemberGeometry } from '../member/memberGeometry';
 import { enLargestSlenderness } from '../section/endEffect';
 import { roundBarReynoldsRange } from '../section/roundBarTable';
-import type { FittingInput } from './fittingInput';
+import { isMemberShape, type FittingInput, type MemberShape } from './fittingInput';
 import type { MemberTrace } from './memberTrace';
 
 /** Something a reader must know about a number; the words stand with the screens, the values here. */
@@ -36,7 +36,7 @@ export function noticesOf(
 
 function barNotices(fitting: FittingInput, members: readonly MemberTrace[]): Notice[] {
   const { shape } = fitting;
-  if (shape.kind !== 'roundBar') return [];
+  if (!isMemberShape(shape)) return [];
   const notices: Notice[] = [];
   for (const member of members) {
     const { axisAngleRad, reynolds, slenderness, localSpeedMs } = member;
@@ -44,7 +44,7 @@ function barNotices(fitting: FittingInput, members: readonly MemberTrace[]): Not
     if (axisAngleRad !== null && axisAngleRad < leastAxisAngleRad) {
       notices.push({ code: 'wind-near-axis', values: { angleRad: axisAngleRad } });
     }
-    if (reynolds !== null && shape.coefficient === null && isOutsideTable(reynolds)) {
+    if (reynolds !== null && usesRoundBarTable(shape) && isOutsideTable(reynolds)) {
       notices.push({ code: 'reynolds-outside-table', values: { reynolds } });
     }
     if (slenderness === null) continue;
@@ -54,6 +54,10 @@ function barNotices(fitting: FittingInput, members: readonly MemberTrace[]): Not
       notices.push({ code: 'en-slenderness-stops', values: { slenderness } });
   }
   return oneOfEach(notices);
+}
+
+function usesRoundBarTable({ kind, coefficient }: MemberShape): boolean {
+  return kind === 'roundBar' && coefficient === null;
 }
 
 function isOutsideTable(reynolds: number): boolean {

@@ -1,5 +1,5 @@
 import type { Dimension, FittingInput, PlacedMember, Ranged, Shape } from './fittingInput';
-import { basisDoubt } from './fittingInput';
+import { basisDoubt, isMemberShape, type SectionShape } from './fittingInput';
 import { boatVector } from '../vector/vector3';
 
 /** A fitting at the high and at the low state of one of its own doubts. */
@@ -25,11 +25,32 @@ function sizeVariants(fitting: FittingInput): FittingVariant[] {
   if (shape.kind === 'roundBar') {
     return [sizeVariant(fitting, shape.diameter, (diameter) => ({ ...shape, diameter }))];
   }
+  if (isMemberShape(shape)) return sectionVariants(fitting, shape);
   return [
     sizeVariant(fitting, shape.length, (length) => ({ ...shape, length })),
     sizeVariant(fitting, shape.width, (width) => ({ ...shape, width })),
     sizeVariant(fitting, shape.height, (height) => ({ ...shape, height })),
   ];
+}
+
+function sectionVariants(fitting: FittingInput, shape: SectionShape): FittingVariant[] {
+  return [
+    sizeVariant(fitting, shape.chord, (chord) => ({ ...shape, chord })),
+    sizeVariant(fitting, shape.thickness, (thickness) => ({ ...shape, thickness })),
+    ...residualVariants(fitting, shape),
+  ];
+}
+
+/** A section that turns is off by its residual to either side; the best value has none, so the worse of the two counts. */
+function residualVariants(fitting: FittingInput, shape: SectionShape): FittingVariant[] {
+  const { direction } = shape;
+  if (direction.kind !== 'turning' || direction.residualRad === 0) return [];
+  const off = (offRad: number): FittingInput => ({
+    ...fitting,
+    shape: { ...shape, direction: { ...direction, offRad } },
+  });
+  const { residualRad } = direction;
+  return [{ id: shape.directionDoubtId, up: off(residualRad), down: off(-residualRad), movesMembers: false }];
 }
 
 function sizeVariant(
@@ -58,16 +79,18 @@ function lengthVariants(fitting: FittingInput): FittingVariant[] {
 
 /** The point that stays when the length is in doubt, as a share of it: an end that stands on a surface, else the middle. */
 function fixedShare(shape: Shape): number {
-  if (shape.kind !== 'roundBar' || shape.ends[0] === shape.ends[1]) return 0.5;
+  if (!isMemberShape(shape) || shape.ends[0] === shape.ends[1]) return 0.5;
   if (shape.ends[0] === 'surface') return 0;
   return shape.ends[1] === 'surface' ? 1 : 0.5;
 }
 
 /** The member with its length times `factor`; the point at `fixed` stays. */
-function stretch({ start, end }: PlacedMember, factor: number, fixed: number): PlacedMember {
+function stretch(member: PlacedMember, factor: number, fixed: number): PlacedMember {
+  const { start, end } = member;
   const [dx, dy, dz] = [end[0] - start[0], end[1] - start[1], end[2] - start[2]];
   const [back, on] = [(factor - 1) * fixed, (factor - 1) * (1 - fixed)];
   return {
+    ...member,
     start: boatVector(start[0] - back * dx, start[1] - back * dy, start[2] - back * dz),
     end: boatVector(end[0] + on * dx, end[1] + on * dy, end[2] + on * dz),
   };

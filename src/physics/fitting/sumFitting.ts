@@ -4,14 +4,14 @@ import type { SailingState } from '../condition/sailingState';
 import {
   emptyMemberPoint,
   integrateMember,
+  type InclinedMethod,
   type MemberPoint,
   type MemberRun,
 } from '../member/integrateMember';
-import { memberGeometry, type MemberGeometry } from '../member/memberGeometry';
+import { memberGeometry, memberPieces, type MemberGeometry } from '../member/memberGeometry';
 import type { EndMethod } from '../section/endEffect';
-import { roundBarRegimes } from '../section/roundBar';
-import { prepareRoundBar } from '../section/roundBarSection';
-import type { FittingInput, RoundBarShape } from './fittingInput';
+import { directionOf, isMemberShape, type FittingInput, type MemberShape } from './fittingInput';
+import { prepareMember } from './memberFamilies';
 import { freeSetting, settingAt, sideSettings, type Setting } from './localWind';
 import { addSums, zeroSums, type Sums } from './outcome';
 import type { CoefficientDoubts } from './pointForce';
@@ -19,9 +19,13 @@ import type { CoefficientDoubts } from './pointForce';
 /** The choices where published sources differ. */
 export interface Methods {
   readonly ends: EndMethod;
+  readonly inclined: InclinedMethod;
 }
 
-/** A fitting's members laid in the track's frame; the air does not move them, so its variants share one laying. */
+/**
+ * A fitting's members laid in the track's frame, those that turn in pieces piece by piece; the air does not move them, so
+ * its variants share one laying.
+ */
 export type LaidMembers = readonly MemberGeometry[];
 
 /** @param points overrides the number of Gauss points; for the accuracy test. */
@@ -30,7 +34,10 @@ export function layMembers(
   state: SailingState,
   points: number | null = null,
 ): LaidMembers {
-  return fitting.members.map((member) => memberGeometry(member, state.rotation, state.riseM, points));
+  const direction = directionOf(fitting.shape);
+  return fitting.members.flatMap((member) =>
+    memberPieces(member, state.rotation, state.riseM, direction, points),
+  );
 }
 
 /** Called after each dry member with what it added and where; `point` is filled for bars only. */
@@ -42,7 +49,6 @@ export type MemberVisitor = (
 ) => void;
 
 const scratchPoint = emptyMemberPoint();
-const sharedBarDoubtIds = roundBarRegimes.map((regime) => `coefficient:roundBar:${regime}`);
 
 /**
  * Sums the force and moment of the deployed fitting in one state of the air, member by member at its own place.
@@ -83,8 +89,8 @@ function memberAdder(
   doubts: CoefficientDoubts | null,
 ): MemberAdder {
   const { shape } = fitting;
-  if (shape.kind === 'roundBar') {
-    const run = barRun(shape, methods);
+  if (isMemberShape(shape)) {
+    const run = memberRun(shape, methods);
     return (geometry, setting, sums, point) =>
       integrateMember(geometry, state, setting, run, sums, doubts, point);
   }
@@ -96,14 +102,16 @@ function memberAdder(
     addMeasuredArea(geometry, shape.dragAreaM2, shape.doubtId, state, setting, sums, doubts);
 }
 
-function barRun(shape: RoundBarShape, methods: Methods): MemberRun {
-  const section = prepareRoundBar(shape.diameter.valueM, shape.roughnessM, shape.coefficient);
+function memberRun(shape: MemberShape, methods: Methods): MemberRun {
+  const { section, doubtIds } = prepareMember(shape);
   return {
     section,
+    direction: directionOf(shape),
+    inclined: methods.inclined,
     ends: shape.ends,
     friction: shape.friction,
     endMethod: methods.ends,
-    doubtIds: shape.coefficient === null ? sharedBarDoubtIds : [shape.coefficientDoubtId],
+    doubtIds,
   };
 }
 

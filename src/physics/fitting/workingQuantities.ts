@@ -43,6 +43,8 @@ function kindQuantities(shape: Shape): SomeQuantities {
   switch (shape.kind) {
     case 'roundBar':
       return shape.coefficient === null ? {} : typedCoefficient;
+    case 'rectangularBar':
+      return { ...sectionMember, ...(shape.coefficient === null ? rectangle : typedCoefficient) };
     case 'bluffBody':
       return isTyped(shape) ? bluffBody : handbookBody;
     case 'measuredArea':
@@ -53,6 +55,38 @@ function kindQuantities(shape: Shape): SomeQuantities {
 /** A typed coefficient names its source in the project, not here. */
 const typedCoefficient: SomeQuantities = {
   coefficientBest: { symbol: 'C_d', label: 'drag coefficient, typed', unit: '1' },
+};
+
+/** On the chord instead of the diameter, and with a lift. */
+const sectionMember: SomeQuantities = {
+  reynolds: { symbol: 'Re', label: 'Reynolds number on the chord', unit: '1', equation: 'u_n c / nu' },
+  slenderness: {
+    symbol: 'L/c',
+    label: 'slenderness of the whole length, closed ends counted in',
+    unit: '1',
+  },
+  areaM2: { symbol: 'A_r', label: 'area the coefficients are based on', unit: 'm2', equation: 'c L' },
+  forceTrackXN: {
+    ...memberQuantities.forceTrackXN,
+    equation: 'sum of [(rho/2) k c |u_n| (C_d u_nX + C_l (t x u_n)_X) + (rho/2) C_f p |u_t| u_t t_X] dL',
+  },
+};
+
+const rectangle: SomeQuantities = {
+  coefficientBest: {
+    symbol: 'C_d',
+    label: 'drag coefficient, best',
+    unit: '1',
+    equation: 'C_c (b/c) cos^2 a_i + C_t sin^2 a_i',
+    source: 'en-rectangles',
+  },
+  liftCoefficient: {
+    symbol: 'C_l',
+    label: 'lift coefficient, best',
+    unit: '1',
+    equation: '(C_t - C_c b/c) sin a_i cos a_i',
+    source: 'en-rectangles',
+  },
 };
 
 function isTyped({ coefficients: { x, y, z } }: BluffBodyShape): boolean {

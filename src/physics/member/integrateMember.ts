@@ -5,6 +5,7 @@ import type { Sums } from '../fitting/outcome';
 import { crossFlowDoubtId, frictionDoubtId } from '../doubt/doubtSource';
 import { crossFlowDoubt } from '../section/crossFlowDoubt';
 import { effectiveSlenderness, type EndKind, type EndMethod } from '../section/endEffect';
+import { fixedOrTurnedNose, incidenceOf, type Nose } from './sectionNose';
 import {
   emptyStrip,
   type PreparedSection,
@@ -12,11 +13,21 @@ import {
   type StripFlow,
 } from '../section/memberFamily';
 import { laminarFriction, roughFriction, turbulentFriction } from '../section/skinFriction';
+import type { SectionDirection } from '../section/sectionDirection';
 import { heightAlong, type MemberGeometry, type MemberNode } from './memberGeometry';
+
+/**
+ * How the force square to the axis falls as the wind comes nearer to it: with the square of the sine (the cross-flow
+ * principle), or with the sine (the wind chapter of DNV-RP-C205, from memory: the larger number).
+ */
+export type InclinedMethod = 'cross-flow' | 'dnv-wind';
 
 /** What the integration of a fitting's members needs beside their places. */
 export interface MemberRun {
   readonly section: PreparedSection;
+  /** Null for a section without a direction. */
+  readonly direction: SectionDirection | null;
+  readonly inclined: InclinedMethod;
   readonly ends: readonly [EndKind, EndKind];
   readonly friction: boolean;
   readonly endMethod: EndMethod;
@@ -37,6 +48,7 @@ export interface MemberPoint {
   strip: StripCoefficients;
   endFactor: number;
   effectiveSlenderness: number;
+  incidenceRad: number;
   frictionReynolds: number;
   frictionBest: number;
 }
@@ -51,6 +63,7 @@ export function emptyMemberPoint(): MemberPoint {
     strip: emptyStrip(),
     endFactor: 1,
     effectiveSlenderness: Infinity,
+    incidenceRad: 0,
     frictionReynolds: 0,
     frictionBest: 0,
   };
@@ -58,11 +71,13 @@ export function emptyMemberPoint(): MemberPoint {
 
 const scratchWind = emptyWind();
 const scratchStrip = emptyStrip();
+const scratchNose: Nose = { x: 0, y: 0, z: 0 };
 const scratchFlow: StripFlow = {
   crossSpeedMs: 0,
   inclinationCosine: 1,
   kinematicViscosityM2S: 1,
   effectiveSlenderness: Infinity,
+  incidenceRad: 0,
 };
 
 /**
@@ -70,7 +85,8 @@ const scratchFlow: StripFlow = {
  *
  * At each point the air's velocity u is split along the axis t: u_t = u . t, u_n = u - u_t t, and per metre
  * F' = rho/2 k Cd d |u_n| u_n + rho/2 Cf p |u_t| u_t t, with Re from |u_n|, d the reference width, k the factor of the
- * member's finite length, p its perimeter, Cf from |u_t| and the member's length. Source: cross-flow.
+ * member's finite length, p its perimeter, Cf from |u_t| and the member's length; a lift Cl likewise, square to u_n and
+ * the axis. By DNV's wind chapter |u| stands in place of |u_n|. Source: cross-flow.
  *
  * @param doubts collects the coefficient's changes by regime; null for a run that needs only the sums.
  * @param middle filled with the middle of the dry stretch.
@@ -86,6 +102,7 @@ export function integrateMember(
   middle: MemberPoint,
 ): boolean {
   if (geometry.lengthM === 0 || geometry.nodes.length === 0) return false;
+  fixedOrTurnedNose(geometry, run.direction, state, setting, scratchNose);
   fillMiddle(geometry, state, setting, run, middle, doubts !== null);
   for (const node of geometry.nodes) addStrip(node, geometry, state, setting, run, middle, sums, doubts);
   return true;
@@ -107,30 +124,33 @@ function fillMiddle(
   middle.axialSpeedMs = Math.abs(axial);
   middle.crossSpeedMs = Math.sqrt(Math.max(speedSquared - axial * axial, 0));
   middle.effectiveSlenderness = effectiveSlenderness(
-    geometry.lengthM / run.section.referenceWidthM,
+    geometry.wholeLengthM / run.section.referenceWidthM,
     run.ends,
   );
   scratchFlow.effectiveSlenderness = middle.effectiveSlenderness;
   scratchFlow.kinematicViscosityM2S = state.air.kinematicViscosityM2S;
-  stripAt(middle.crossSpeedMs, middle.localSpeedMs, run.section, middle.strip, withBand);
+  middle.incidenceRad = run.section.isDirected ? incidenceOf(geometry, scratchNose, wind) : 0;
+  stripAt(middle.crossSpeedMs, middle.localSpeedMs, middle.incidenceRad, run.section, middle.strip, withBand);
   middle.endFactor = run.section.endFactor(
     run.endMethod,
     middle.effectiveSlenderness,
     middle.strip.logCrisisReynolds,
   );
-  middle.frictionReynolds = (middle.axialSpeedMs * geometry.lengthM) / state.air.kinematicViscosityM2S;
+  middle.frictionReynolds = (middle.axialSpeedMs * geometry.wholeLengthM) / state.air.kinematicViscosityM2S;
   middle.frictionBest = run.friction ? turbulentFriction(middle.frictionReynolds) : 0;
 }
 
 function stripAt(
   cross: number,
   speed: number,
+  incidenceRad: number,
   section: PreparedSection,
   strip: StripCoefficients,
   withBand: boolean,
 ): void {
   scratchFlow.crossSpeedMs = cross;
   scratchFlow.inclinationCosine = speed > 0 ? cross / speed : 1;
+  scratchFlow.incidenceRad = incidenceRad;
   section.strip(scratchFlow, strip, withBand);
 }
 
@@ -153,9 +173,11 @@ function addStrip(
   const normalZ = -axial * axisZ;
   const cross = Math.sqrt(normalX * normalX + normalY * normalY + normalZ * normalZ);
   const speed = Math.sqrt(wind.localX * wind.localX + wind.localY * wind.localY);
-  stripAt(cross, speed, run.section, scratchStrip, doubts !== null);
+  const incidenceRad = run.section.isDirected ? incidenceOf(geometry, scratchNose, wind) : 0;
+  stripAt(cross, speed, incidenceRad, run.section, scratchStrip, doubts !== null);
   const pressureLength = 0.5 * state.air.densityKgM3 * node.weight * lengthM;
-  const pressureArea = pressureLength * middle.endFactor * run.section.referenceWidthM * cross;
+  const pressureSpeed = run.inclined === 'cross-flow' ? cross : speed;
+  const pressureArea = pressureLength * middle.endFactor * run.section.referenceWidthM * pressureSpeed;
   const friction = pressureLength * middle.frictionBest * run.section.perimeterM * Math.abs(axial) * axial;
   const liftX = axisY * normalZ - axisZ * normalY;
   const liftY = axisZ * normalX - axisX * normalZ;

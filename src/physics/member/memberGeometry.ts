@@ -1,7 +1,8 @@
 import { toTrack, type BoatToTrack } from '../frames/boatToTrack';
 import type { PlacedMember } from '../fitting/fittingInput';
 import { gaussLegendre } from '../numerics/gaussLegendre';
-import type { TrackVector } from '../vector/vector3';
+import { noseInBoat, type SectionDirection } from '../section/sectionDirection';
+import { boatVector, trackVector, type BoatVector, type TrackVector } from '../vector/vector3';
 import { logWindHeight, lowestWindHeightM } from '../wind/windProfile';
 import { pointsBetween } from './quadraturePoints';
 
@@ -19,6 +20,10 @@ export interface MemberGeometry {
   readonly start: TrackVector;
   readonly end: TrackVector;
   readonly lengthM: number;
+  /** Length of the whole member of which this is a piece; else the same. Finite length and friction go by it. */
+  readonly wholeLengthM: number;
+  /** Nose of a fixed section, a unit vector square to the axis; zero for a member without one of its own. */
+  readonly nose: TrackVector;
   /** Unit vector from start to end; zero for a point. */
   readonly axisX: number;
   readonly axisY: number;
@@ -32,6 +37,43 @@ export interface MemberGeometry {
   readonly middleY: number;
   /** Gauss points of the dry stretch, in two pieces where it passes 1 m, the kink of the wind laws. */
   readonly nodes: readonly MemberNode[];
+}
+
+const noNose = trackVector(0, 0, 0);
+
+/** The pieces of a member that turn with the wind each for itself; one for any other member. */
+export function memberPieces(
+  member: PlacedMember,
+  rotation: BoatToTrack,
+  riseM: number,
+  direction: SectionDirection | null,
+  points: number | null = null,
+): MemberGeometry[] {
+  const count = direction?.kind === 'turning' ? direction.pieces : 1;
+  const nose =
+    direction?.kind === 'fixed'
+      ? toTrack(
+          rotation,
+          noseInBoat(member.start, member.end, direction.angleRad, member.isMirrored === true),
+        )
+      : noNose;
+  return Array.from({ length: count }, (_, i) => {
+    const piece = count === 1 ? member : pieceOf(member, i / count, (i + 1) / count);
+    const laid = memberGeometry(piece, rotation, riseM, points);
+    return { ...laid, nose, wholeLengthM: laid.lengthM * count, middleY: middleOf(member) };
+  });
+}
+
+function pieceOf({ start, end }: PlacedMember, from: number, to: number): PlacedMember {
+  return { start: between(start, end, from), end: between(start, end, to) };
+}
+
+function between(a: BoatVector, b: BoatVector, share: number): BoatVector {
+  return boatVector(a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1]), a[2] + share * (b[2] - a[2]));
+}
+
+function middleOf({ start, end }: PlacedMember): number {
+  return (start[1] + end[1]) / 2;
 }
 
 /** @param points overrides the number of Gauss points a piece gets; for the accuracy test. */
@@ -55,6 +97,8 @@ export function memberGeometry(
     start,
     end,
     lengthM,
+    wholeLengthM: lengthM,
+    nose: noNose,
     axisX: dx * scale,
     axisY: dy * scale,
     axisZ: dz * scale,
@@ -62,7 +106,7 @@ export function memberGeometry(
     endHeightM,
     dryFrom,
     dryTo,
-    middleY: (member.start[1] + member.end[1]) / 2,
+    middleY: middleOf(member),
     nodes: dryNodes(start, end, startHeightM, endHeightM, dryFrom, dryTo, points),
   };
 }

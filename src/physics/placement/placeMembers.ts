@@ -90,7 +90,12 @@ function between(a: BoatVector, b: BoatVector, count: number, index: number): Bo
 
 /** The members and their mirror images across the centreplane. */
 export function withMirrorImages(members: readonly PlacedMember[]): PlacedMember[] {
-  return [...members, ...members.map(({ start, end }) => ({ start: mirrored(start), end: mirrored(end) }))];
+  const images = members.map(({ start, end }) => ({
+    start: mirrored(start),
+    end: mirrored(end),
+    isMirrored: true,
+  }));
+  return [...members, ...images];
 }
 
 function mirrored(point: BoatVector): BoatVector {

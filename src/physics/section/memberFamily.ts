@@ -9,6 +9,11 @@ export interface StripFlow {
   kinematicViscosityM2S: number;
   /** Length over reference width, closed ends counted in; infinite with both ends closed. */
   effectiveSlenderness: number;
+  /**
+   * For a section with a direction: the angle from the chord, nose to tail, to the air's part square to the axis, about
+   * the axis from start to end, -pi to pi; 0 when the nose points into the wind and for sections without a direction.
+   */
+  incidenceRad: number;
 }
 
 /**
@@ -34,6 +39,8 @@ export interface StripCoefficients {
  * with the wind, lifts, or has its own finite-length rule fills the same fields; the integration does not change.
  */
 export interface PreparedSection {
+  /** True for a section with a direction, whose strips want the incidence. */
+  readonly isDirected: boolean;
   /** The width that the coefficients are based on, m, times the length. */
   readonly referenceWidthM: number;
   readonly perimeterM: number;

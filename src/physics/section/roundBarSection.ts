@@ -21,6 +21,7 @@ export function prepareRoundBar(
   const surface = roundBarSurface(roughnessM, diameterM);
   const drag: RoundBarDrag = { best: 0, low: 0, high: 0, regime: 0, logCrisisReynolds: 0 };
   return {
+    isDirected: false,
     referenceWidthM: diameterM,
     perimeterM: Math.PI * diameterM,
     strip(flow: StripFlow, out: StripCoefficients, withBand: boolean): void {

@@ -57,7 +57,12 @@ function evaluateState(
       return {
         conditionId,
         weight,
-        trace: evaluateFitting(input, solved.states, { ends: project.methods.ends }, duty),
+        trace: evaluateFitting(
+          input,
+          solved.states,
+          { ends: project.methods.ends, inclined: 'cross-flow' },
+          duty,
+        ),
       };
     }),
   );

@@ -9,6 +9,8 @@ export function validityText(shape: Shape): string {
   switch (shape.kind) {
     case 'roundBar':
       return `${barText(shape.coefficient === null)} Cross-flow principle: measured down to 45° between wind and axis, fair to 30°. End effect: from a slenderness of ${formatValue(dnvEndNodes[0]?.[0] ?? 0, '1', { decimals: 0 })}.`;
+    case 'rectangularBar':
+      return `${shape.coefficient === null ? 'Rectangle: EN’s diagram holds for wind square onto a side; between the sides the components’ rule is good to −15 and +25 %. A thin plate near its own plane lifts like a wing, which only the high edge of the range knows.' : 'Typed coefficient: held in every direction.'} Cross-flow principle: measured down to 45° between wind and axis, fair to 30°.`;
     case 'bluffBody':
       return `Three-axis rule: coefficients hold along the axes; between them ${formatValueRange(offAxisBand.low, offAxisBand.high, '%', { decimals: 0 })} %.`;
     case 'measuredArea':
