@@ -78,6 +78,103 @@ export const sources = {
     title: 'Force, moment and power of a rigid body, elementary mechanics',
     confidence: 'derived',
   },
+  'hoerner-cables': {
+    title: 'Hoerner, Fluid-Dynamic Drag (1965), p. 4-5: stranded cables',
+    confidence: 'second-hand',
+  },
+  'rope-design-values': {
+    title:
+      'Design values for ropes 1.1 to 1.3; fine wire cables 1.2 and 0.9, thick 1.3 and 1.1 behind the crisis (wind codes)',
+    confidence: 'from memory',
+  },
+  'hoerner-ellipse': {
+    title:
+      'Hoerner, Fluid-Dynamic Drag (1965), ch. 3 and 6: elliptical sections, 0.015 (1 + c/t) + 1.1 t/c laminar, C_f (4 + 2 c/t + 120 (t/c)^2) turbulent',
+    confidence: 'from memory',
+  },
+  'white-ellipse': {
+    title: 'White, Fluid Mechanics: elliptical cylinders 2:1, 4:1, 8:1, laminar and turbulent',
+    confidence: 'from memory',
+  },
+  'flat-plate-2d': {
+    title:
+      'Two-dimensional plate across the flow: 1.98 (Hoerner, in Matthews), 2.0 (White 2016), 2.2 (Tian et al. 2014)',
+    confidence: 'second-hand',
+  },
+  'sphere-curves': {
+    title:
+      'Spheres: Almedeij 2008; Clift, Grace and Weber 1978; Morrison 2013; Cheng 2009; Clift and Gauvin 1971 (formulas in public codes)',
+    confidence: 'second-hand',
+  },
+  'achenbach-1972': {
+    title: 'Achenbach 1972, J. Fluid Mech. 54, 565: smooth sphere to Re 6e6',
+    confidence: 'second-hand',
+  },
+  'achenbach-1974': {
+    title: 'Achenbach 1974, J. Fluid Mech. 65, 113: rough spheres, abstract',
+    confidence: 'read',
+  },
+  'porous-structures': {
+    title: 'Richards and Robinson 1999, J. Wind Eng. Ind. Aerodyn. 83, 455: porous structures, abstract',
+    confidence: 'read',
+  },
+  'taylor-screens': {
+    title: 'G. I. Taylor 1944, ARC R&M 2236: screen in a free stream, K / (1 + K/4)^2',
+    confidence: 'from memory',
+  },
+  'blevins-screens': {
+    title: 'Blevins, Applied Fluid Dynamics Handbook (1984): loss of round-wire screens and open nets',
+    confidence: 'second-hand',
+  },
+  'loland-nets': {
+    title: 'Loland 1991 and Aarsnes et al. 1990: drag of net panels by solidity (formulas in public codes)',
+    confidence: 'second-hand',
+  },
+  'tg20-netting': {
+    title: 'TG20:13 design guide, tables 4.5 and 4.6: scaffold netting, sheeting and brick guards',
+    confidence: 'read',
+  },
+  'student-t': {
+    title: "Student's t distribution, 95 % quantile",
+    confidence: 'from memory',
+  },
+  'data-book': {
+    title: "Matthews, Aeronautical Engineer's Data Book, p. 95",
+    confidence: 'read',
+  },
+  'white-2016': { title: 'White, Fluid Mechanics, 8th ed. (2016), table 7.2', confidence: 'second-hand' },
+  'white-memory': { title: 'White, Fluid Mechanics, tables 7.2 and 7.3', confidence: 'from memory' },
+  'sheldahl-klimas-1981': {
+    title:
+      'Sheldahl and Klimas, Aerodynamic Characteristics of Seven Symmetrical Airfoil Sections Through 180-Degree Angle of Attack, SAND80-2114 (1981)',
+    confidence: 'second-hand',
+  },
+  'hoerner-sections': {
+    title:
+      'Hoerner, Fluid-Dynamic Drag (1965), ch. 6: profile drag of symmetric sections; the laminar and the aft-thickness form from memory',
+    confidence: 'second-hand',
+  },
+  'naca-four-digit': {
+    title: 'NACA four-digit thickness distribution (Jacobs, Ward and Pinkerton, NACA Report 460, 1933)',
+    confidence: 'from memory',
+  },
+  'prandtl-lifting-line': {
+    title: 'Prandtl, lifting line: induced angle and induced drag with span efficiency e',
+    confidence: 'from memory',
+  },
+  'critzos-1955': {
+    title: 'Critzos, Heyson and Boswinkle, NACA TN 3361 (1955): NACA 0012 from 0 to 180 deg (summary)',
+    confidence: 'read',
+  },
+  'ladson-1988': {
+    title: 'Ladson, NASA TM 4074 (1988): NACA 0012 with transition tripped',
+    confidence: 'second-hand',
+  },
+  'viterna-corrigan': {
+    title:
+      'Viterna and Corrigan, NASA CP-2230 (1981), as printed in Viterna and Janetzke, NASA TM-82944 (1982): lift and drag after the stall',
+    confidence: 'second-hand',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;

@@ -100,7 +100,7 @@ function median(values: readonly number[]): number {
 function main(): number {
   const batches = demoProjects().map((project): Timed => ({
     work: workOf(project),
-    methods: { ends: project.methods.ends, inclined: 'cross-flow' },
+    methods: { ends: project.methods.ends, inclined: 'cross-flow', fairing: 'turbulent' },
   }));
   const all = batches.flatMap(({ work }) => work);
   if (all.length === 0) throw new Error('the demo has no fittings');

@@ -11,7 +11,10 @@ import { barOf, steadyCondition, logDiameter, place, lengthOf, windAlong } from 
 
 function deployedWith(fitting: FittingInput, state: SailingState, points: number | null): Outcome {
   const laid = layMembers(fitting, state, points);
-  return outcomeOf(sumDeployed(fitting, laid, state, { ends: 'dnv', inclined: 'cross-flow' }), state);
+  return outcomeOf(
+    sumDeployed(fitting, laid, state, { ends: 'dnv', inclined: 'cross-flow', fairing: 'turbulent' }),
+    state,
+  );
 }
 
 /**

@@ -5,11 +5,13 @@ import {
   type FittingInput,
   type PlacedMember,
   type Ranged,
+  type SectionShape,
   type Shape,
 } from '../../src/physics/fitting/fittingInput';
 import { placeRow, withMirrorImages } from '../../src/physics/placement/placeMembers';
 import type { EndKind } from '../../src/physics/section/endEffect';
 import type { TypedCoefficient } from '../../src/physics/section/roundBarSection';
+import { wireConstructions } from '../../src/physics/section/wire';
 import type { SectionDirection } from '../../src/physics/section/sectionDirection';
 import { boatVector, type BoatVector } from '../../src/physics/vector/vector3';
 import type { WindLaw } from '../../src/physics/wind/windProfile';
@@ -151,8 +153,9 @@ function shapes({ isQuadratic = false, kinds }: FittingOptions): fc.Arbitrary<Sh
     }),
     coefficientDoubtId: fc.constant('own:fitting:coefficient'),
   });
-  const rectangularBar = fc
+  const section = fc
     .record({
+      kind: fc.constantFrom('ellipticalBar' as const, 'rectangularBar' as const, 'fairing' as const),
       chord: between(0.005, 0.4),
       thinness: between(0.05, 1),
       roundness: between(0, 1),
@@ -163,7 +166,7 @@ function shapes({ isQuadratic = false, kinds }: FittingOptions): fc.Arbitrary<Sh
       ends: fc.tuple(end, end),
     })
     .map(({ chord, thinness, roundness, ...rest }) => ({
-      kind: 'rectangularBar' as const,
+      kind: rest.kind,
       chord: { valueM: chord, basis: rest.basis, doubtId: 'own:fitting:chord' },
       thickness: { valueM: chord * thinness, basis: rest.basis, doubtId: 'own:fitting:thickness' },
       cornerRadiusM: (roundness * chord * thinness) / 2,
@@ -174,8 +177,45 @@ function shapes({ isQuadratic = false, kinds }: FittingOptions): fc.Arbitrary<Sh
       friction: rest.friction,
       ends: rest.ends,
     }));
-  const all = { roundBar, rectangularBar, measuredArea, bluffBody };
-  return fc.oneof(...(kinds ?? (Object.keys(all) as Shape['kind'][])).map((kind) => all[kind]));
+  const ofKind = (kind: SectionShape['kind']) => section.map((shape) => ({ ...shape, kind }));
+  const wire = fc.record({
+    kind: fc.constant('wire' as const),
+    construction: fc.constantFrom(...wireConstructions),
+    diameter: dimension(0.002, 0.03, 'diameter'),
+    coefficient,
+    coefficientDoubtId: fc.constant('own:fitting:coefficient'),
+    friction: isQuadratic ? fc.constant(false) : fc.boolean(),
+    ends: fc.constant<[EndKind, EndKind]>(['joined', 'joined']),
+  });
+  const sphere = fc.record({
+    kind: fc.constant('sphere' as const),
+    diameter: dimension(0.02, 1, 'diameter'),
+    roughnessM: fc.constantFrom(0, 5e-5, 2e-3),
+    coefficient,
+    coefficientDoubtId: fc.constant('own:fitting:coefficient'),
+  });
+  const net = fc.record({
+    kind: fc.constant('net' as const),
+    facing: fc.constantFrom('x' as const, 'y' as const, 'z' as const),
+    width: dimension(0.2, 4, 'width'),
+    height: dimension(0.1, 3, 'height'),
+    solidity: between(0, 1),
+    wireDiameter: dimension(0.0005, 0.01, 'wire-diameter'),
+  });
+  const all = {
+    roundBar,
+    wire,
+    ellipticalBar: ofKind('ellipticalBar'),
+    rectangularBar: ofKind('rectangularBar'),
+    fairing: ofKind('fairing'),
+    measuredArea,
+    bluffBody,
+    sphere,
+    net,
+  };
+  // The threads of a net have a Reynolds number of their own, whatever else is typed.
+  const every = (Object.keys(all) as Shape['kind'][]).filter((kind) => !(isQuadratic && kind === 'net'));
+  return fc.oneof(...(kinds ?? every).map((kind) => all[kind]));
 }
 
 /** A member that has a length. */
@@ -187,7 +227,7 @@ const barMember: fc.Arbitrary<PlacedMember> = fc
 function fitToShape(member: PlacedMember, shape: Shape): PlacedMember {
   if (isMemberShape(shape)) return member;
   const [x, y, z] = member.start;
-  const height = shape.kind === 'bluffBody' ? shape.height.valueM : 0;
+  const height = 'height' in shape ? shape.height.valueM : 0;
   return { start: member.start, end: boatVector(x, y, z + height) };
 }
 

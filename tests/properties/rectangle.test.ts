@@ -98,8 +98,8 @@ describe('rectangular section', () => {
         for (const key of numbers) expect(one[key]).toBeCloseTo(round[key], 9);
         const rectangle = prepareRectangle(1, 1, 0.5, null);
         for (const method of ['dnv', 'en'] as const) {
-          expect(rectangle.endFactor(method, slenderness, 5)).toBeCloseTo(
-            bar.endFactor(method, slenderness, 5),
+          expect(rectangle.endFactor(method, slenderness, 5, 0.3)).toBeCloseTo(
+            bar.endFactor(method, slenderness, 5, 0.3),
             9,
           );
         }
@@ -120,7 +120,7 @@ describe('rectangular section', () => {
   });
 
   it('has no end effect when it is long', () => {
-    expect(prepareRectangle(1, 0.3, 0, null).endFactor('dnv', 1e4, 5)).toBe(1);
-    expect(prepareRectangle(1, 0.3, 0, null).endFactor('en', 1e4, 5)).toBe(1);
+    expect(prepareRectangle(1, 0.3, 0, null).endFactor('dnv', 1e4, 5, 0)).toBe(1);
+    expect(prepareRectangle(1, 0.3, 0, null).endFactor('en', 1e4, 5, 0)).toBe(1);
   });
 });

@@ -210,3 +210,26 @@ function fiveToOneForceInBoat(place: PlacedMember, angleRad: number, condition: 
     times(beam, pressure * 2.0 * 0.1 * inner(square, beam)),
   );
 }
+
+describe('a bar without lift', () => {
+  it('inherits none from a section that was summed before it', () => {
+    const wind = fc.sample(uniform, { numRuns: 1, seed: 5 })[0];
+    if (wind === undefined) throw new Error('no condition was drawn');
+    const flat = fiveToOne(up, { kind: 'fixed', angleRad: 0.5 });
+    const round: FittingInput = {
+      ...flat,
+      shape: {
+        kind: 'roundBar',
+        diameter: { valueM: 0.05, basis: 'measured', doubtId: 'own:bar:diameter' },
+        roughnessM: 0,
+        coefficient: null,
+        coefficientDoubtId: 'own:bar:coefficient',
+        friction: false,
+        ends: ['joined', 'joined'],
+      },
+    };
+    const before = traceOf(round, wind).deployed;
+    traceOf(flat, wind);
+    expect(traceOf(round, wind).deployed).toEqual(before);
+  });
+});

@@ -13,7 +13,12 @@ export function traceOf(
   dutyFraction = 1,
   ends: EndMethod = 'dnv',
 ): FittingTrace {
-  return evaluateFitting(fitting, conditionStates(condition), { ends, inclined: 'cross-flow' }, dutyFraction);
+  return evaluateFitting(
+    fitting,
+    conditionStates(condition),
+    { ends, inclined: 'cross-flow', fairing: 'turbulent' },
+    dutyFraction,
+  );
 }
 
 /** Length of the force. */

@@ -1,15 +1,24 @@
 import { airChecks } from './air';
 import { apparentWindChecks } from './apparentWind';
+import { ellipseChecks } from './ellipse';
 import { endEffectChecks } from './endEffect';
 import { envelopeChecks } from './envelope';
+import { fairingChecks } from './fairing';
+import { fairingHandbookChecks } from './fairingHandbook';
+import { fairingMeasuredChecks } from './fairingMeasured';
 import { inclinedChecks } from './inclined';
 import { ledgerArithmeticChecks } from './ledgerArithmetic';
+import { namedBodyChecks } from './namedBodies';
+import { netChecks } from './net';
 import type { PublishedCheck } from './publishedCheck';
+import { pullTestChecks } from './pullTest';
 import { rectangleChecks } from './rectangle';
 import { roundBarChecks } from './roundBar';
 import { roundBarCurveChecks } from './roundBarCurves';
+import { sphereChecks } from './sphere';
 import { unitChecks } from './units';
 import { windOverSeaChecks } from './windOverSea';
+import { wireChecks } from './wire';
 import { workedExampleChecks } from './workedExamples';
 
 /** Every published check, topic by topic, in the order of the validation document. */
@@ -24,6 +33,15 @@ export const publishedChecks: readonly PublishedCheck[] = [
   ...roundBarCurveChecks,
   ...endEffectChecks,
   ...rectangleChecks,
+  ...wireChecks,
+  ...ellipseChecks,
+  ...sphereChecks,
+  ...netChecks,
+  ...pullTestChecks,
+  ...namedBodyChecks,
   ...inclinedChecks,
+  ...fairingChecks,
+  ...fairingMeasuredChecks,
+  ...fairingHandbookChecks,
   ...unitChecks,
 ];

@@ -134,7 +134,7 @@ function fittingOf(shape: Shape, start: BoatVector, end: BoatVector): FittingInp
 /** The fitting in the condition through the same code that the ledger uses. */
 export function evaluate(fitting: FittingInput, condition: SailingCondition, air?: Air): FittingTrace {
   const states: ConditionStates = { best: stateOf(condition, air), variants: [] };
-  return evaluateFitting(fitting, states, { ends: 'dnv', inclined: 'cross-flow' }, 1);
+  return evaluateFitting(fitting, states, { ends: 'dnv', inclined: 'cross-flow', fairing: 'turbulent' }, 1);
 }
 
 /** The working of the fitting's only member. */

@@ -29,6 +29,17 @@ const topicNotes: Readonly<Record<string, string>> = {
     'Curves that the band of the round bar was drawn around are measured data, but the model was made from them: they count as transcription, and the check is that the band still holds them.',
   'Finite length':
     "The model takes DNV's table. Wieselsberger's cylinders and Jorgensen's chart were not used to make it here, but Jorgensen's ratios and the table itself may go back to the same tunnel tests: the rows are not as independent as their number suggests.",
+  'Wires and ropes':
+    "Hoerner's cables and the design values are what the curves were made from. Stranded conductors were not; their abstracts name no speed, and Re 5e4 is taken. No measurement of a braided rope in air was found: it carries its wide band on design values alone.",
+  'Elliptical sections':
+    'Few sources, most of them from memory, and a wide band. No table of NACA TN 3038 or TR 619 was found to read; whether the Reynolds numbers that textbooks print with TR 619 are on the thickness or the chord is not known. No measurement off the axes was found: there the rule of components stands with its own band, half of the lift included.',
+  Spheres:
+    'The table was drawn through the formulas that are marked as transcription. Roughness is sand: dimples, seams and nets are something else.',
+  'Nets and screens':
+    'The curve was drawn through all of these; no measurement of a net in air that could stand apart from them was found.',
+  'Pull tests':
+    'No published pull test with its readings was found; the drag area is checked with a tunnel force from a textbook, the rest by hand.',
+  'Named shapes': 'The table holds these numbers; the checks find slips of the pen.',
   'Inclined bars and friction':
     "The bars have a typed coefficient of 1.1 and no friction; Hoerner's constant 0.02 for the friction is added to what they give.",
 };

@@ -1,6 +1,7 @@
 import type { EndKind } from '../section/endEffect';
 import type { TypedCoefficient } from '../section/roundBarSection';
 import type { SectionDirection } from '../section/sectionDirection';
+import type { WireConstruction } from '../section/wire';
 import type { BoatVector } from '../vector/vector3';
 
 /** How a length was obtained; it sets how far it is doubted. */
@@ -41,9 +42,16 @@ export interface RoundBarShape extends MemberParts {
   readonly roughnessM: number;
 }
 
+/** Wire or rope by its construction, long enough to have no end effect. Coefficients on diameter x length. */
+export interface WireShape extends MemberParts {
+  readonly kind: 'wire';
+  readonly construction: WireConstruction;
+  readonly diameter: Dimension;
+}
+
 /** A section with a direction. Coefficients on chord x length; the chord runs from nose to tail. */
 export interface SectionShape extends MemberParts {
-  readonly kind: 'rectangularBar';
+  readonly kind: 'ellipticalBar' | 'rectangularBar' | 'fairing';
   readonly chord: Dimension;
   readonly thickness: Dimension;
   /** Of a rectangular section; 0 for sharp corners. */
@@ -54,7 +62,7 @@ export interface SectionShape extends MemberParts {
 }
 
 /** A shape that is integrated along its length. */
-export type MemberShape = RoundBarShape | SectionShape;
+export type MemberShape = RoundBarShape | WireShape | SectionShape;
 
 /** A drag area measured or taken from a paper: the same from every side, at a point. */
 export interface MeasuredAreaShape {
@@ -79,7 +87,28 @@ export interface BluffBodyShape {
   readonly coefficientDoubtId: string;
 }
 
-export type Shape = MemberShape | MeasuredAreaShape | BluffBodyShape;
+/** Sphere, on its frontal area; it sits with its middle at a point. */
+export interface SphereShape {
+  readonly kind: 'sphere';
+  readonly diameter: Dimension;
+  /** Sand-grain roughness height, m; 0 for smooth. */
+  readonly roughnessM: number;
+  readonly coefficient: TypedCoefficient | null;
+  readonly coefficientDoubtId: string;
+}
+
+/** A flat net by solidity, facing along one of the boat's axes; it stands on a point and reaches up by its height. */
+export interface NetShape {
+  readonly kind: 'net';
+  readonly facing: 'x' | 'y' | 'z';
+  readonly width: Dimension;
+  readonly height: Dimension;
+  /** Solid over gross area, 0 to 1. */
+  readonly solidity: number;
+  readonly wireDiameter: Dimension;
+}
+
+export type Shape = MemberShape | MeasuredAreaShape | BluffBodyShape | SphereShape | NetShape;
 
 export function isMemberShape(shape: Shape): shape is MemberShape {
   return 'ends' in shape;

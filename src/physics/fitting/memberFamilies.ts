@@ -1,19 +1,30 @@
+import { prepareEllipse } from '../section/ellipseSection';
+import { fairingRegimes } from '../section/fairing';
+import type { FairingSurface } from '../section/fairingAligned';
+import { prepareFairing } from '../section/fairingSection';
 import type { PreparedSection } from '../section/memberFamily';
 import { rectangleRegimes } from '../section/rectangle';
 import { prepareRectangle } from '../section/rectangleSection';
 import { roundBarRegimes } from '../section/roundBar';
 import { prepareRoundBar } from '../section/roundBarSection';
+import { laidWireRegimes, prepareWire } from '../section/wire';
 import type { MemberShape } from './fittingInput';
 
 /** Regime names of the families, in the order of the index that a strip hands out. */
 export const familyRegimes = {
   roundBar: roundBarRegimes,
+  wire: laidWireRegimes,
+  ellipticalBar: roundBarRegimes,
   rectangularBar: rectangleRegimes,
+  fairing: fairingRegimes,
 } as const satisfies Record<MemberShape['kind'], readonly string[]>;
 
 const sharedDoubtIds: Readonly<Record<MemberShape['kind'], readonly string[]>> = {
   roundBar: doubtIdsOf('roundBar'),
+  wire: doubtIdsOf('wire'),
+  ellipticalBar: doubtIdsOf('ellipticalBar'),
   rectangularBar: doubtIdsOf('rectangularBar'),
+  fairing: doubtIdsOf('fairing'),
 };
 
 function doubtIdsOf(kind: MemberShape['kind']): readonly string[] {
@@ -26,34 +37,41 @@ export interface PreparedMember {
   readonly doubtIds: readonly string[];
 }
 
-export function prepareMember(shape: MemberShape): PreparedMember {
-  const { coefficient, coefficientDoubtId, kind } = shape;
+export function prepareMember(shape: MemberShape, surface: FairingSurface): PreparedMember {
+  const { coefficient, coefficientDoubtId } = shape;
   return {
-    section: sectionOf(shape),
-    doubtIds: coefficient === null ? sharedDoubtIds[kind] : [coefficientDoubtId],
+    section: sectionOf(shape, surface),
+    doubtIds: coefficient === null ? sharedDoubtIds[familyOf(shape)] : [coefficientDoubtId],
   };
 }
 
-function sectionOf(shape: MemberShape): PreparedSection {
+/** A rod among the wires is a round bar, with its regimes and its doubts. */
+function familyOf(shape: MemberShape): MemberShape['kind'] {
+  return shape.kind === 'wire' && shape.construction === 'rod' ? 'roundBar' : shape.kind;
+}
+
+function sectionOf(shape: MemberShape, surface: FairingSurface): PreparedSection {
+  const { coefficient } = shape;
+  if (shape.kind === 'roundBar') return prepareRoundBar(shape.diameter.valueM, shape.roughnessM, coefficient);
+  if (shape.kind === 'wire') return prepareWire(shape.construction, shape.diameter.valueM, coefficient);
+  const chordM = shape.chord.valueM;
+  const thicknessM = shape.thickness.valueM;
   switch (shape.kind) {
-    case 'roundBar':
-      return prepareRoundBar(shape.diameter.valueM, shape.roughnessM, shape.coefficient);
+    case 'ellipticalBar':
+      return prepareEllipse(chordM, thicknessM, coefficient);
     case 'rectangularBar':
-      return prepareRectangle(
-        shape.chord.valueM,
-        shape.thickness.valueM,
-        shape.cornerRadiusM,
-        shape.coefficient,
-      );
+      return prepareRectangle(chordM, thicknessM, shape.cornerRadiusM, coefficient);
+    case 'fairing':
+      return prepareFairing(chordM, thicknessM, surface, coefficient);
   }
 }
 
 /** The width that a shape's coefficients are based on, m. */
 export function referenceWidthOf(shape: MemberShape): number {
-  return shape.kind === 'roundBar' ? shape.diameter.valueM : shape.chord.valueM;
+  return 'diameter' in shape ? shape.diameter.valueM : shape.chord.valueM;
 }
 
 /** The name of a regime, for the working; a typed coefficient has none of the family's. */
 export function regimeName(shape: MemberShape, regime: number): string {
-  return shape.coefficient === null ? familyRegimes[shape.kind][regime]! : 'typed';
+  return shape.coefficient === null ? familyRegimes[familyOf(shape)][regime]! : 'typed';
 }

@@ -1,9 +1,13 @@
+import { netAxes } from '../body/netForce';
+import { sphereRegimes } from '../body/sphere';
+import { sphereAreaM2, spherePoint, type SpherePoint } from '../body/sphereForce';
 import {
   bodyAxes,
   bodyPoint,
   offAxisBand,
   offAxisShare,
   type AxisArea,
+  type BodyAxes,
   type BodyPoint,
 } from '../body/threeAxisBody';
 import { apparentWindAt, type SailingState } from '../condition/sailingState';
@@ -16,7 +20,9 @@ import {
   type BluffBodyShape,
   type FittingInput,
   type MemberShape,
+  type NetShape,
   type Ranged,
+  type SphereShape,
 } from './fittingInput';
 import { referenceWidthOf, regimeName } from './memberFamilies';
 import { emptyWind, windAt, type PointWind, type Setting } from './localWind';
@@ -177,6 +183,8 @@ interface MiddleFacts {
   readonly localSpeedMs: number;
   readonly bar: MemberPoint | null;
   readonly isDirected: boolean;
+  /** Of a shape that is no bar and has one. */
+  readonly reynolds?: number;
   readonly coefficient: Ranged | null;
   readonly areaM2: number | null;
   readonly regime: string;
@@ -194,8 +202,13 @@ export function memberTrace(
   const { shape } = fitting;
   if (isMemberShape(shape))
     return traceFrom(state, geometry, setting, sums, memberFacts(shape, geometry, point));
-  if (shape.kind === 'bluffBody') {
-    const facts = bodyFacts(shape, geometry, bodyPoint(geometry, state, setting));
+  if (shape.kind === 'bluffBody' || shape.kind === 'net') {
+    const axes = shape.kind === 'net' ? netAxes(shape, geometry, state, setting) : bodyAxes(shape);
+    const facts = bodyFacts(axes, bodyRegime(shape), geometry, bodyPoint(geometry, state, setting));
+    return traceFrom(state, geometry, setting, sums, facts);
+  }
+  if (shape.kind === 'sphere') {
+    const facts = sphereFacts(shape, spherePoint(geometry, shape, state, setting));
     return traceFrom(state, geometry, setting, sums, facts);
   }
   const wind = windAt(state, setting, geometry.startHeightM, emptyWind());
@@ -244,7 +257,7 @@ function traceFrom(
     axisAngleRad: bar === null ? null : Math.atan2(bar.crossSpeedMs, bar.axialSpeedMs),
     crossSpeedMs: bar?.crossSpeedMs ?? null,
     incidenceRad: directed?.incidenceRad ?? null,
-    reynolds: bar?.strip.reynolds ?? null,
+    reynolds: bar?.strip.reynolds ?? facts.reynolds ?? null,
     crisisReynolds: bar === null ? null : 10 ** bar.strip.logCrisisReynolds,
     coefficientBest: coefficient?.best ?? null,
     coefficientLow: coefficient?.low ?? null,
@@ -280,8 +293,7 @@ function memberFacts(shape: MemberShape, geometry: MemberGeometry, point: Member
   };
 }
 
-function bodyFacts(shape: BluffBodyShape, geometry: MemberGeometry, point: BodyPoint): MiddleFacts {
-  const axes = bodyAxes(shape);
+function bodyFacts(axes: BodyAxes, regime: string, geometry: MemberGeometry, point: BodyPoint): MiddleFacts {
   const squares = point.direction.map((component) => component * component);
   const weighted = (value: (axis: AxisArea) => number): number =>
     axes.reduce((sum, axis, i) => sum + squares[i]! * value(axis), 0);
@@ -290,7 +302,6 @@ function bodyFacts(shape: BluffBodyShape, geometry: MemberGeometry, point: BodyP
     areaM2 > 0 ? weighted((axis) => axis.areaM2 * axis.coefficient[key]) / areaM2 : 0;
   const best = mean('best');
   const off = offAxisShare(...point.direction);
-  const { x, y, z } = shape.coefficients;
   return {
     heightM: point.heightM,
     wind: point.wind,
@@ -303,6 +314,27 @@ function bodyFacts(shape: BluffBodyShape, geometry: MemberGeometry, point: BodyP
       high: best + Math.hypot(mean('high') - best, best * off * offAxisBand.high),
     },
     areaM2: areaM2 * (geometry.dryTo - geometry.dryFrom),
-    regime: x === null && y === null && z === null ? 'edges' : 'typed',
+    regime,
+  };
+}
+
+function bodyRegime(shape: BluffBodyShape | NetShape): string {
+  if (shape.kind === 'net') return 'net';
+  const { x, y, z } = shape.coefficients;
+  return x === null && y === null && z === null ? 'edges' : 'typed';
+}
+
+function sphereFacts(shape: SphereShape, point: SpherePoint): MiddleFacts {
+  const { heightM, wind, localSpeedMs, reynolds, drag } = point;
+  return {
+    heightM,
+    wind,
+    localSpeedMs,
+    bar: null,
+    isDirected: false,
+    reynolds,
+    coefficient: drag,
+    areaM2: sphereAreaM2(shape),
+    regime: shape.coefficient === null ? sphereRegimes[drag.regime]! : 'typed',
   };
 }

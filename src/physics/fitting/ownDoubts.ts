@@ -1,5 +1,5 @@
 import type { Dimension, FittingInput, PlacedMember, Ranged, Shape } from './fittingInput';
-import { basisDoubt, isMemberShape, type SectionShape } from './fittingInput';
+import { basisDoubt, isMemberShape, type NetShape, type SectionShape } from './fittingInput';
 import { boatVector } from '../vector/vector3';
 
 /** A fitting at the high and at the low state of one of its own doubts. */
@@ -22,14 +22,23 @@ export function ownVariants(fitting: FittingInput): FittingVariant[] {
 function sizeVariants(fitting: FittingInput): FittingVariant[] {
   const { shape } = fitting;
   if (shape.kind === 'measuredArea') return [];
-  if (shape.kind === 'roundBar') {
+  if ('diameter' in shape) {
     return [sizeVariant(fitting, shape.diameter, (diameter) => ({ ...shape, diameter }))];
   }
   if (isMemberShape(shape)) return sectionVariants(fitting, shape);
+  if (shape.kind === 'net') return netVariants(fitting, shape);
   return [
     sizeVariant(fitting, shape.length, (length) => ({ ...shape, length })),
     sizeVariant(fitting, shape.width, (width) => ({ ...shape, width })),
     sizeVariant(fitting, shape.height, (height) => ({ ...shape, height })),
+  ];
+}
+
+function netVariants(fitting: FittingInput, shape: NetShape): FittingVariant[] {
+  return [
+    sizeVariant(fitting, shape.width, (width) => ({ ...shape, width })),
+    sizeVariant(fitting, shape.height, (height) => ({ ...shape, height })),
+    sizeVariant(fitting, shape.wireDiameter, (wireDiameter) => ({ ...shape, wireDiameter })),
   ];
 }
 

@@ -1,4 +1,6 @@
 import { addMeasuredArea } from '../body/measuredArea';
+import { netAxes } from '../body/netForce';
+import { addSphere } from '../body/sphereForce';
 import { addThreeAxisBody, bodyAxes } from '../body/threeAxisBody';
 import type { SailingState } from '../condition/sailingState';
 import {
@@ -10,6 +12,7 @@ import {
 } from '../member/integrateMember';
 import { memberGeometry, memberPieces, type MemberGeometry } from '../member/memberGeometry';
 import type { EndMethod } from '../section/endEffect';
+import type { FairingSurface } from '../section/fairingAligned';
 import { directionOf, isMemberShape, type FittingInput, type MemberShape } from './fittingInput';
 import { prepareMember } from './memberFamilies';
 import { freeSetting, settingAt, sideSettings, type Setting } from './localWind';
@@ -20,6 +23,7 @@ import type { CoefficientDoubts } from './pointForce';
 export interface Methods {
   readonly ends: EndMethod;
   readonly inclined: InclinedMethod;
+  readonly fairing: FairingSurface;
 }
 
 /**
@@ -98,12 +102,21 @@ function memberAdder(
     const axes = bodyAxes(shape);
     return (geometry, setting, sums) => addThreeAxisBody(geometry, axes, state, setting, sums, doubts);
   }
+  if (shape.kind === 'net') {
+    return (geometry, setting, sums) => {
+      const axes = netAxes(shape, geometry, state, setting);
+      return addThreeAxisBody(geometry, axes, state, setting, sums, doubts);
+    };
+  }
+  if (shape.kind === 'sphere') {
+    return (geometry, setting, sums) => addSphere(geometry, shape, state, setting, sums, doubts);
+  }
   return (geometry, setting, sums) =>
     addMeasuredArea(geometry, shape.dragAreaM2, shape.doubtId, state, setting, sums, doubts);
 }
 
 function memberRun(shape: MemberShape, methods: Methods): MemberRun {
-  const { section, doubtIds } = prepareMember(shape);
+  const { section, doubtIds } = prepareMember(shape, methods.fairing);
   return {
     section,
     direction: directionOf(shape),

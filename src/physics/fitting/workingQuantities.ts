@@ -3,6 +3,7 @@ import type { Quantity, SiUnit } from '../quantity';
 import type { EndMethod } from '../section/endEffect';
 import { logWindHeight, vonKarman, type WindLaw } from '../wind/windProfile';
 import type { BluffBodyShape, Shape } from './fittingInput';
+import type { WireConstruction } from '../section/wire';
 import { memberQuantities, type MemberTraceKey } from './memberTrace';
 
 export type MemberQuantities = Readonly<Record<MemberTraceKey, Quantity>>;
@@ -43,8 +44,18 @@ function kindQuantities(shape: Shape): SomeQuantities {
   switch (shape.kind) {
     case 'roundBar':
       return shape.coefficient === null ? {} : typedCoefficient;
+    case 'wire':
+      return shape.coefficient === null ? wireOf(shape.construction) : typedCoefficient;
+    case 'ellipticalBar':
+      return { ...sectionMember, ...(shape.coefficient === null ? ellipse : typedCoefficient) };
     case 'rectangularBar':
       return { ...sectionMember, ...(shape.coefficient === null ? rectangle : typedCoefficient) };
+    case 'fairing':
+      return { ...sectionMember, ...(shape.coefficient === null ? fairing : typedCoefficient) };
+    case 'sphere':
+      return { ...sphere, ...(shape.coefficient === null ? {} : typedCoefficient) };
+    case 'net':
+      return net;
     case 'bluffBody':
       return isTyped(shape) ? bluffBody : handbookBody;
     case 'measuredArea':
@@ -89,6 +100,61 @@ const rectangle: SomeQuantities = {
   },
 };
 
+const ellipse: SomeQuantities = {
+  coefficientBest: {
+    symbol: 'C_d',
+    label: 'drag coefficient, best (few sources)',
+    unit: '1',
+    source: 'hoerner-ellipse',
+  },
+  liftCoefficient: {
+    symbol: 'C_l',
+    label: 'lift coefficient, best (few sources)',
+    unit: '1',
+    source: 'ledger-practice',
+  },
+};
+
+const fairing: SomeQuantities = {
+  coefficientBest: {
+    symbol: 'C_d',
+    label: 'drag coefficient, best, finite length in it',
+    unit: '1',
+    equation: 'c_d(a_e) + C_l^2 / (pi A e)',
+    source: 'sheldahl-klimas-1981',
+  },
+  liftCoefficient: {
+    symbol: 'C_l',
+    label: 'lift coefficient, best',
+    unit: '1',
+    equation: 'c_l(a_e), a_e = a_i - C_l / (pi A e)',
+    source: 'sheldahl-klimas-1981',
+  },
+};
+
+function wireOf(construction: WireConstruction): SomeQuantities {
+  if (construction === 'rod') return {};
+  return {
+    coefficientBest: {
+      symbol: 'C_d',
+      label: 'drag coefficient, best',
+      unit: '1',
+      source: construction === 'braidedRope' ? 'rope-design-values' : 'hoerner-cables',
+    },
+  };
+}
+
+const sphere: SomeQuantities = {
+  reynolds: { symbol: 'Re', label: 'Reynolds number on the diameter', unit: '1', equation: 'e u d / nu' },
+  coefficientBest: { symbol: 'C_d', label: 'drag coefficient, best', unit: '1', source: 'sphere-curves' },
+  areaM2: { symbol: 'A_r', label: 'frontal area', unit: 'm2', equation: 'pi d^2 / 4' },
+  forceTrackXN: {
+    ...memberQuantities.forceTrackXN,
+    equation: '-q C_d A_r cos B_l',
+    source: 'vector-mechanics',
+  },
+};
+
 function isTyped({ coefficients: { x, y, z } }: BluffBodyShape): boolean {
   return x !== null && y !== null && z !== null;
 }
@@ -113,6 +179,12 @@ const bluffBody: SomeQuantities = {
     equation: 'sum of R F, F_i = (rho/2) C_i A_i |u| u_i',
     source: 'ledger-practice',
   },
+};
+
+/** A net's axes have the gross area each; its coefficients are those onto the face and along it. */
+const net: SomeQuantities = {
+  ...bluffBody,
+  coefficientBest: { ...bodyCoefficient, source: 'porous-structures' },
 };
 
 /** With an untyped axis the handbook's cube takes part. */

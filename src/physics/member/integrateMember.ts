@@ -135,6 +135,7 @@ function fillMiddle(
     run.endMethod,
     middle.effectiveSlenderness,
     middle.strip.logCrisisReynolds,
+    middle.incidenceRad,
   );
   middle.frictionReynolds = (middle.axialSpeedMs * geometry.wholeLengthM) / state.air.kinematicViscosityM2S;
   middle.frictionBest = run.friction ? turbulentFriction(middle.frictionReynolds) : 0;
@@ -151,6 +152,10 @@ function stripAt(
   scratchFlow.crossSpeedMs = cross;
   scratchFlow.inclinationCosine = speed > 0 ? cross / speed : 1;
   scratchFlow.incidenceRad = incidenceRad;
+  // Families without lift leave it alone, and the strip may come from one that has.
+  strip.lift = 0;
+  strip.liftLow = 0;
+  strip.liftHigh = 0;
   section.strip(scratchFlow, strip, withBand);
 }
 

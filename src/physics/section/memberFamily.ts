@@ -46,8 +46,16 @@ export interface PreparedSection {
   readonly perimeterM: number;
   /** Fills `out`; the low and high states only when `withBand` asks for them. */
   strip(flow: StripFlow, out: StripCoefficients, withBand: boolean): void;
-  /** Factor of finite length on the two-dimensional drag, from the slenderness with its ends counted in. */
-  endFactor(method: EndMethod, effectiveSlenderness: number, logCrisisReynolds: number): number;
+  /**
+   * Factor of finite length on the two-dimensional drag, from the slenderness with its ends counted in; for a section
+   * with a direction also from the incidence at the member's middle.
+   */
+  endFactor(
+    method: EndMethod,
+    effectiveSlenderness: number,
+    logCrisisReynolds: number,
+    incidenceRad?: number,
+  ): number;
 }
 
 export function emptyStrip(): StripCoefficients {

@@ -29,7 +29,8 @@ const plateStalledRad = (18 * Math.PI) / 180;
  *
  * Near their own plane thin plates lift like a wing, at most 2 pi sin a cos a below the stall; the rule of components
  * does not know that, so the high edge does. With corner radii towards half a side a square section becomes the round
- * bar. Typed: drag on chord x length from every side, no lift. Source: en-rectangles, ledger-practice.
+ * bar. Finite length counts in widths across the wind. Typed: drag on chord x length from every side, no lift.
+ * Source: en-rectangles, ledger-practice.
  */
 export function prepareRectangle(
   chordM: number,
@@ -64,12 +65,18 @@ export function prepareRectangle(
       round.strip(flow, roundStrip, withBand);
       mixIn(roundStrip, roundShare, out);
     },
-    endFactor(method: EndMethod, slenderness: number, logCrisisReynolds: number): number {
-      const plate = method === 'dnv' ? plateEndFactor(slenderness) : endFactor('en', 2 * slenderness, 0);
+    endFactor(method: EndMethod, slenderness: number, logCrisisReynolds: number, incidenceRad = 0): number {
+      const onWidth = slenderness / widthShare(ratio, incidenceRad);
+      const plate = method === 'dnv' ? plateEndFactor(onWidth) : endFactor('en', 2 * onWidth, 0);
       if (roundShare === 0) return plate;
       return plate + roundShare * (endFactor(method, slenderness, logCrisisReynolds) - plate);
     },
   };
+}
+
+/** Width across the wind over the chord, between the two sides without a kink. */
+function widthShare(ratio: number, incidenceRad: number): number {
+  return Math.hypot(ratio * Math.cos(incidenceRad), Math.sin(incidenceRad));
 }
 
 function logOf(reynolds: number): number {

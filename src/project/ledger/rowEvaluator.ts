@@ -60,7 +60,7 @@ function evaluateState(
         trace: evaluateFitting(
           input,
           solved.states,
-          { ends: project.methods.ends, inclined: 'cross-flow' },
+          { ends: project.methods.ends, inclined: 'cross-flow', fairing: 'turbulent' },
           duty,
         ),
       };

@@ -1,0 +1,82 @@
+import { namedBodies, type NamedBodyId } from '../../src/physics/body/namedBodies';
+import type { Confidence } from '../../src/physics/sources';
+import { halfLastDigit, within, type PublishedCheck } from './publishedCheck';
+
+const topic = 'Named shapes';
+
+const dataBook = "Matthews, Aeronautical Engineer's Data Book, p. 95";
+const cengel = 'Cengel and Cimbala, Fluid Mechanics, tables 11-1 and 11-2';
+const white2016 = 'White, Fluid Mechanics, 8th ed. (2016), table 7.2';
+const white = 'White, Fluid Mechanics';
+
+const printed: readonly (readonly [NamedBodyId, string, string, Confidence])[] = [
+  ['cone60', '0.51', dataBook, 'read'],
+  ['cone30', '0.34', dataBook, 'read'],
+  ['halfTubeRoundFront', '1.20', dataBook, 'read'],
+  ['halfTubeOpenFront', '2.30', dataBook, 'read'],
+  ['hollowHemisphereRoundFront', '0.34', dataBook, 'read'],
+  ['hollowHemisphereRoundFront', '0.38', dataBook, 'read'],
+  ['hollowHemisphereOpenFront', '1.33', dataBook, 'read'],
+  ['hollowHemisphereOpenFront', '1.42', dataBook, 'read'],
+  ['solidHemisphereRoundFront', '0.4', cengel, 'second-hand'],
+  ['solidHemisphereFlatFront', '1.2', cengel, 'second-hand'],
+  ['disc', '1.1', cengel, 'second-hand'],
+  ['disc', '1.17', 'Discs in handbooks', 'from memory'],
+  ['squarePlate', '1.17', dataBook, 'read'],
+  ['cubeFace', '1.05', cengel, 'second-hand'],
+  ['cubeCorner', '0.81', white, 'from memory'],
+  ['cylinderEndOn1', '0.91', dataBook, 'read'],
+  ['cylinderEndOn2', '0.85', dataBook, 'read'],
+  ['cylinderEndOn4', '0.87', dataBook, 'read'],
+  ['cylinderEndOn7', '0.99', dataBook, 'read'],
+  ['squareBarFlat', '2.1', white2016, 'second-hand'],
+  ['squareBarFlat', '2.2', cengel, 'second-hand'],
+  ['squareBarCorner', '1.6', white2016, 'second-hand'],
+  ['squareBarRounded', '1.2', cengel, 'second-hand'],
+  ['hexagonBarFlat', '0.7', white2016, 'second-hand'],
+  ['hexagonBarCorner', '1.0', white2016, 'second-hand'],
+];
+
+/** A number between two that differ is held to their middle: half of what they differ by, or of the last digit. */
+function toleranceOf(id: NamedBodyId, printedText: string): number {
+  const all = printed.filter(([other]) => other === id).map(([, text]) => Number(text));
+  const spread = (Math.max(...all) - Math.min(...all)) / 2;
+  return Math.max(halfLastDigit(printedText), spread * (1 + 1e-12));
+}
+
+const printedChecks: readonly PublishedCheck[] = printed.map(([id, printedText, title, confidence]) => ({
+  id: `named-${id}-${printedText}`,
+  topic,
+  kind: 'transcription',
+  source: { title, where: 'table of drag coefficients' },
+  confidence,
+  what: `${namedBodies[id].label}, on ${namedBodies[id].areaBase}`,
+  unit: '1',
+  printed: Number(printedText),
+  printedText,
+  tolerance: { absolute: toleranceOf(id, printedText) },
+  toleranceReason: 'half a unit of the last digit, or the middle of two prints that differ',
+  compute: () => namedBodies[id].coefficient.best,
+}));
+
+const cubeElsewhere = within(
+  {
+    topic,
+    kind: 'external',
+    source: { title: white, where: 'table of drag coefficients, cube' },
+    confidence: 'from memory',
+    unit: '1',
+  },
+  { absolute: 0.02 },
+  'handbooks differ by 0.02',
+  [
+    [
+      'named-cubeFace-1.07',
+      'cube, a face to the wind, in another handbook',
+      '1.07',
+      () => namedBodies.cubeFace.coefficient.best,
+    ],
+  ],
+);
+
+export const namedBodyChecks: readonly PublishedCheck[] = [...printedChecks, ...cubeElsewhere];
