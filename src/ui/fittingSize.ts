@@ -1,7 +1,7 @@
 import { magnitude } from '../physics/vector/vector3';
 import { deckLineOf, membersOf } from '../project/core/fittingToPhysics';
 import type { ProjectBoat, ProjectFitting } from '../project/file/schema';
-import { formatQuantity, formatRange, formatValue } from '../units/print';
+import { formatQuantity, formatRange, formatValue, printUnit } from '../units/print';
 
 /** A fitting's size in a few signs: "14 × Ø 25 mm × 0.61 m", "0.75 × 0.48 × 0.26 m", "0.084 m²". */
 export function fittingSize(fitting: ProjectFitting, boat: ProjectBoat): string {
@@ -11,7 +11,7 @@ export function fittingSize(fitting: ProjectFitting, boat: ProjectBoat): string 
   if (shape.kind === 'measuredArea') return count + formatQuantity(shape.dragAreaM2.best, 'm2');
   if (shape.kind === 'bluffBody') {
     const sides = [shape.length, shape.width, shape.height].map(({ m }) => formatValue(m, 'm'));
-    return `${count}${sides.join(' × ')} m`;
+    return `${count}${sides.join(' × ')} ${printUnit('m')}`;
   }
   const lengthsM = members.map(({ start, end }) =>
     magnitude([end[0] - start[0], end[1] - start[1], end[2] - start[2]]),

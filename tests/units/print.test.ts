@@ -7,9 +7,9 @@ import {
   formatRange,
   formatValue,
   formatValueRange,
-  printNumber,
   printUnit,
 } from '../../src/units/print';
+import { printNumber } from '../../src/units/printIn';
 
 const minus = '\u2212';
 const thin = '\u2009';

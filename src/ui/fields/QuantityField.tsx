@@ -1,4 +1,5 @@
 import type { KeyboardEvent } from 'react';
+import { shownUnit } from '../../units/shownUnits';
 import type { Dimension, Unit } from '../../units/unitTable';
 import { FieldFrame, type FieldProps } from './FieldFrame';
 import {
@@ -14,7 +15,7 @@ import { useDraft } from './useDraft';
 
 interface CommonProps extends FieldProps {
   readonly dimension: Dimension;
-  /** Shown, and taken for a bare number. */
+  /** The usual unit. Where the reader chose another for this kind, that one is shown, and taken for a bare number. */
   readonly unit: Unit;
   /** False where the head of a column already names the unit. */
   readonly isUnitShown?: boolean;
@@ -45,7 +46,8 @@ export type QuantityFieldProps = CommonProps & (RequiredProps | OptionalProps);
  * from before the edit. Give it a `key` of what is edited, so that half-typed text does not move to another row.
  */
 export function QuantityField(props: QuantityFieldProps) {
-  const { dimension, unit, range, isUnitShown = true, isWhole = false, valueSi, error, readOnly } = props;
+  const { dimension, range, isUnitShown = true, isWhole = false, valueSi, error, readOnly } = props;
+  const unit = shownUnit(props.unit);
   const lastGoodSi = props.lastGoodSi === undefined ? valueSi : props.lastGoodSi;
   const isRequired = props.required !== false;
   const rule: QuantityRule = { dimension, unit, range, isWhole, isRequired, lastGoodSi };
@@ -62,6 +64,8 @@ export function QuantityField(props: QuantityFieldProps) {
     onCommit: commit,
     onDone: props.onDone,
     error,
+    typedFor: props.typedFor,
+    label: props.label,
   });
 
   const step = (event: KeyboardEvent): void => {

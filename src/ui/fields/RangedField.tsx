@@ -1,9 +1,11 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { ProjectRanged } from '../../project/file/schema';
+import { shownUnit } from '../../units/shownUnits';
 import type { Dimension, Unit } from '../../units/unitTable';
 import type { FieldProps } from './FieldFrame';
 import { QuantityField } from './QuantityField';
 import { fieldText, isSameQuantity, type SiRange } from './fieldText';
+import { useWaitingRange } from './useWaitingRange';
 
 interface RangedFieldProps extends Omit<FieldProps, 'id'> {
   readonly value: ProjectRanged;
@@ -20,8 +22,9 @@ const parts = ['low', 'best', 'high'] as const;
  * moved up or down in any order; until then what was typed waits here and the last good one stays in force.
  */
 export function RangedField(props: RangedFieldProps) {
-  const { label, labelHidden = false, value, unit, range, dimension, onCommit, error, describe } = props;
-  const [waiting, setWaiting] = useState<ProjectRanged | null>(null);
+  const { label, labelHidden = false, value, range, dimension, onCommit, error, describe } = props;
+  const unit = shownUnit(props.unit);
+  const [waiting, setWaiting] = useWaitingRange(props.typedFor, label);
   const id = useId();
   const shown = waiting ?? value;
 
@@ -44,6 +47,7 @@ export function RangedField(props: RangedFieldProps) {
           <QuantityField
             key={part}
             label={part}
+            typedFor={props.typedFor === undefined ? undefined : `${props.typedFor}.${part}`}
             dimension={dimension}
             unit={unit}
             range={range}

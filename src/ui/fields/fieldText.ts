@@ -1,7 +1,7 @@
 import { fromSi, toSi } from '../../units/convert';
 import type { ParseProblem } from '../../units/parse';
 import { parseQuantity } from '../../units/parse';
-import { printUnit } from '../../units/print';
+import { unitSign } from '../../units/printIn';
 import { dimensionNames, unitsOf, type Dimension, type Unit } from '../../units/unitTable';
 import type { Reading } from './useDraft';
 
@@ -21,7 +21,7 @@ function signed(value: number): string {
 }
 
 function withUnit(number: string, unit: Unit): string {
-  const printed = printUnit(unit);
+  const printed = unitSign(unit);
   if (printed === '') return number;
   return unit === 'deg' || unit === '%' ? number + printed : `${number} ${printed}`;
 }
@@ -124,7 +124,7 @@ function problemWords(problem: ParseProblem, text: string, dimension: Dimension)
 
 function unitWords(dimension: Dimension): string {
   const units = unitsOf(dimension).filter((unit) => unit !== '1');
-  return `no unit of ${dimensionNames[dimension]} (${units.map((unit) => printUnit(unit)).join(', ')})`;
+  return `no unit of ${dimensionNames[dimension]} (${units.map((unit) => unitSign(unit)).join(', ')})`;
 }
 
 /** One press of an arrow key, in the shown unit; what is not named steps by the width of its range. */
@@ -146,7 +146,11 @@ const steps: Partial<Record<Unit, number>> = {
   Pa: 100,
   kg: 0.5,
   N: 10,
+  kgf: 1,
+  lbf: 2,
   W: 10,
+  hp: 0.01,
+  PS: 0.01,
   h: 0.5,
 };
 

@@ -5,6 +5,8 @@ import { useEffect, useState } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { QuantityField } from '../../../src/ui/fields/QuantityField';
 import { toSi } from '../../../src/units/convert';
+import { usualUnits } from '../../../src/units/displayUnits';
+import { showIn } from '../../../src/units/shownUnits';
 import type { Dimension, Unit } from '../../../src/units/unitTable';
 import { parseQuantity } from '../../../src/units/parse';
 
@@ -368,3 +370,70 @@ it('never throws, and commits only what can be read and lies in the range', () =
     { numRuns: 300 },
   );
 }, 30_000);
+
+describe("a field in the reader's unit", () => {
+  afterEach(() => {
+    showIn(usualUnits);
+  });
+
+  it('shows the value in it and takes a bare number for it', async () => {
+    showIn({ ...usualUnits, speed: 'm/s' });
+    const commits: number[] = [];
+    render(<Harness startSi={12} commits={commits} />);
+    expect(field().value).toBe('12 m/s');
+    await retype('13,5');
+    expect(commits.at(-1)).toBe(13.5);
+    fireEvent.blur(field());
+    expect(field().value).toBe('13.5 m/s');
+  });
+
+  it('still takes any other unit, and shows it in the chosen one', async () => {
+    showIn({ ...usualUnits, speed: 'm/s' });
+    const commits: number[] = [];
+    render(<Harness startSi={12} commits={commits} />);
+    await retype('22 kn');
+    expect(commits.at(-1)).toBe(toSi(22, 'kn'));
+    fireEvent.blur(field());
+    expect(field().value).toBe('11.3178 m/s');
+  });
+
+  it('says the accepted range and what is in force in it', async () => {
+    showIn({ ...usualUnits, speed: 'm/s' });
+    render(<Harness startSi={12} />);
+    await retype('-3');
+    fireEvent.blur(field());
+    expect(field().parentElement?.textContent).toContain(
+      '"-3" lies outside: a speed from 0 to 60 m/s is accepted; 12 m/s stays in force.',
+    );
+  });
+
+  it.each([
+    ['speed', 'kn', { speed: 'm/s' }, 12, 12.5],
+    ['length', 'm', { length: 'ft' }, toSi(12, 'ft'), toSi(12.25, 'ft')],
+    ['length', 'mm', { size: 'in' }, toSi(1, 'in'), toSi(1.125, 'in')],
+    ['force', 'N', { force: 'kgf' }, toSi(5, 'kgf'), toSi(6, 'kgf')],
+    ['power', 'W', { power: 'PS' }, toSi(0.5, 'PS'), toSi(0.51, 'PS')],
+  ] as const)(
+    'steps a %s that is usually in %s by a round number',
+    (dimension, unit, chosen, startSi, nextSi) => {
+      showIn({ ...usualUnits, ...chosen });
+      const commits: number[] = [];
+      const range = { fromSi: 0, toSi: 1000 };
+      render(<Harness dimension={dimension} unit={unit} range={range} startSi={startSi} commits={commits} />);
+      fireEvent.keyDown(field(), { key: 'ArrowUp' });
+      expect(commits.at(-1)).toBeCloseTo(nextSi, 9);
+    },
+  );
+
+  it('keeps half-typed text when the unit changes under it', async () => {
+    const commits: number[] = [];
+    const { rerender } = render(<Harness startSi={12} commits={commits} />);
+    await retype('22 k');
+    fireEvent.blur(field());
+    showIn({ ...usualUnits, speed: 'm/s' });
+    rerender(<Harness startSi={12} commits={commits} />);
+    expect(field().value).toBe('22 k');
+    await retype('12 m/s');
+    expect(commits.at(-1)).toBe(12);
+  });
+});
