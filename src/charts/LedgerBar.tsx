@@ -15,13 +15,11 @@ export function LedgerBar({ bar }: { readonly bar: LedgerBarGeometry }) {
       viewBox={`0 0 ${widthPx} ${heightPx}`}
       aria-hidden="true"
     >
-      {gridX.map((x) => (
-        <line key={x} className="chart-grid" x1={x} x2={x} y1={0} y2={heightPx} />
-      ))}
+      {gridX.length > 0 && (
+        <path className="chart-grid" d={gridX.map((x) => `M${x} 0V${heightPx}`).join('')} />
+      )}
       <line className="chart-axis" x1={zeroX} x2={zeroX} y1={0} y2={heightPx} />
-      {segments.map((segment) => (
-        <Segment key={segment.kind} segment={segment} />
-      ))}
+      {segments.map(segmentOf)}
       {spread !== null && (
         <path
           className="ledger-bar-spread"
@@ -32,10 +30,10 @@ export function LedgerBar({ bar }: { readonly bar: LedgerBarGeometry }) {
   );
 }
 
-function Segment({ segment }: { readonly segment: BarSegment }) {
-  const { kind, x, y, widthPx, heightPx, hatch } = segment;
+/** A plain function and not a component: a ledger has hundreds. */
+function segmentOf({ kind, x, y, widthPx, heightPx, hatch }: BarSegment) {
   return (
-    <g className={`ledger-bar-${kind}`}>
+    <g key={kind} className={`ledger-bar-${kind}`}>
       <rect x={x} y={y} width={widthPx} height={heightPx} />
       {hatch !== '' && <path d={hatch} />}
     </g>

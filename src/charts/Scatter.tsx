@@ -1,5 +1,6 @@
 import './charts.css';
 import './scatter.css';
+import { printUnit } from '../units/print';
 import type { ScatterGeometry, ScatterPoint } from './scatterGeometry';
 
 const radiusPx = 3.5;
@@ -35,7 +36,7 @@ export function Scatter({ chart }: { readonly chart: ScatterGeometry }) {
         </g>
       ))}
       <text className="chart-tick" x={0} y={12}>
-        saving alone, W
+        saving alone, {printUnit('W')}
       </text>
       <text className="chart-tick" x={plot.right} y={heightPx - 4} textAnchor="end">
         {priceLabel}

@@ -1,5 +1,6 @@
 import './charts.css';
 import './waterfall.css';
+import { printUnit } from '../units/print';
 import type { SpreadMark, WaterfallGeometry, WaterfallRow } from './waterfallGeometry';
 
 /** Half the height of the strokes that end a spread. */
@@ -22,7 +23,8 @@ export function Waterfall({ chart }: { readonly chart: WaterfallGeometry }) {
         <Tick key={x} x={x} y={plot.bottom + 4} label={label} widthPx={widthPx} />
       ))}
       <text className="chart-tick" x={plot.right} y={heightPx - 1} textAnchor="end">
-        {hasZero ? 'track power, W' : 'track power, W; the axis does not begin at 0'}
+        track power, {printUnit('W')}
+        {hasZero ? '' : '; the axis does not begin at 0'}
       </text>
       {rows.slice(1).map((row, i) => (
         <Thread key={row.id} from={rows[i]} to={row} />

@@ -1,8 +1,10 @@
 import { extent, precisionFixed, scaleLinear, tickStep } from 'd3';
 import type { Notice } from '../physics/fitting/notice';
 import type { Result } from '../physics/ledger/ledgerSums';
-import { fromSi } from '../units/convert';
-import { formatValue, printUnit } from '../units/print';
+import { fromSi, toSi } from '../units/convert';
+import { unitSign, valueIn } from '../units/printIn';
+import { shownUnit } from '../units/shownUnits';
+import type { Unit } from '../units/unitTable';
 import { labelBox } from './labelBox';
 
 /** What a bar shows: a row, a zone or the total, before and after. */
@@ -14,7 +16,7 @@ export interface BarSides {
 export interface AxisTick {
   readonly x: number;
   readonly powerW: number;
-  /** The number alone; the last one carries the unit; empty where there is no room. Centred on the mark. */
+  /** The number alone; the last one carries a short unit; empty where there is no room. Centred on the mark. */
   readonly label: string;
 }
 
@@ -53,7 +55,16 @@ function reach({ before, after }: BarSides): number[] {
   ]);
 }
 
-/** Three to six marks, fewer on a narrow column; whole numbers of watts or kilowatts where the step allows. */
+/** In which unit the axis counts: the reader's, and large powers in kilowatts where that is watts. */
+function axisUnit(mostW: number): Unit {
+  const unit = shownUnit('W');
+  return unit === 'W' && mostW >= kilowattsFromW ? 'kW' : unit;
+}
+
+/** A longer unit stands in the head: on the axis it would leave no room for the marks. */
+const mostUnitLetters = 3;
+
+/** Three to six marks, fewer on a narrow column; round numbers of the axis's unit. */
 function axisTicks(
   fromW: number,
   toW: number,
@@ -61,16 +72,16 @@ function axisTicks(
   xOf: (powerW: number) => number,
 ): readonly AxisTick[] {
   const wanted = widthPx < 150 ? 3 : 4;
-  const unit = Math.max(Math.abs(fromW), Math.abs(toW)) >= kilowattsFromW ? 'kW' : 'W';
-  const decimals = precisionFixed(fromSi(tickStep(fromW, toW, wanted), unit));
-  const values = scaleLinear([fromW, toW], [0, 1]).ticks(wanted);
-  const ticks = values.map((powerW, i) => {
-    const digits = powerW === 0 ? '0' : formatValue(powerW, unit, { decimals });
-    return {
-      x: xOf(powerW),
-      powerW,
-      label: i === values.length - 1 ? `${digits}\u00a0${printUnit(unit)}` : digits,
-    };
+  const unit = axisUnit(Math.max(Math.abs(fromW), Math.abs(toW)));
+  const [from, to] = [fromSi(fromW, unit), fromSi(toW, unit)];
+  const decimals = precisionFixed(tickStep(from, to, wanted));
+  const sign = unitSign(unit);
+  const ending = sign.length > mostUnitLetters ? '' : `\u00a0${sign}`;
+  const values = scaleLinear([from, to], [0, 1]).ticks(wanted);
+  const ticks = values.map((value, i) => {
+    const powerW = toSi(value, unit);
+    const digits = value === 0 ? '0' : valueIn(powerW, unit, { decimals });
+    return { x: xOf(powerW), powerW, label: i === values.length - 1 ? digits + ending : digits };
   });
   return withoutCollisions(ticks);
 }

@@ -1,5 +1,7 @@
-import { extent, scaleLinear } from 'd3';
-import { formatValue } from '../units/print';
+import { extent, precisionFixed, scaleLinear } from 'd3';
+import { fromSi } from '../units/convert';
+import { formatQuantity, formatValue } from '../units/print';
+import { shownUnit } from '../units/shownUnits';
 import { firstFree, labelBox, roundPx, type Extent, type PlacedLabel } from './labelBox';
 
 /** One thing to weigh: what it gives and what it takes. */
@@ -74,11 +76,12 @@ export function scatterGeometry(
     bottom: heightPx - edges.bottom,
   };
   const xScale = scaleLinear(domainOf(items.map(({ price }) => price)), [plot.left, plot.right]).nice(4);
-  const yScale = scaleLinear(domainOf(items.map(({ savingW }) => savingW)), [plot.bottom, plot.top]).nice(4);
+  const saving = ({ savingW }: ScatterItem): number => fromSi(savingW, shownUnit('W'));
+  const yScale = scaleLinear(domainOf(items.map(saving)), [plot.bottom, plot.top]).nice(4);
   const spots = items.map((item) => ({
     ...item,
     x: roundPx(xScale(item.price)),
-    y: roundPx(yScale(item.savingW)),
+    y: roundPx(yScale(saving(item))),
   }));
   const frame = { left: 0, right: widthPx, top: 0, bottom: plot.bottom + 2 };
   const taken: Extent[] = spots.map(({ x, y }) => ({ left: x - 4, right: x + 4, top: y - 4, bottom: y + 4 }));
@@ -87,22 +90,33 @@ export function scatterGeometry(
     taken.push(labelBox(label));
     return { ...spot, label, beatenBy: beatenBy(spot, items)?.name ?? null };
   });
-  const tickText = (value: number): string =>
-    formatValue(value, '1', { decimals: Number.isInteger(value) ? 0 : 1 });
   return {
     widthPx,
     heightPx,
     plot,
     points,
-    xTicks: xScale
-      .ticks(widthPx < 300 ? 3 : 4)
-      .map((value) => ({ at: roundPx(xScale(value)), label: tickText(value) })),
-    yTicks: yScale.ticks(4).map((value) => ({ at: roundPx(yScale(value)), label: tickText(value) })),
+    xTicks: ticksOf(xScale, widthPx < 300 ? 3 : 4),
+    yTicks: ticksOf(yScale, 4),
     zeroX: roundPx(xScale(0)),
     zeroY: roundPx(yScale(0)),
     priceLabel,
     description: descriptionOf(points, priceLabel),
   };
+}
+
+interface Scale {
+  (value: number): number;
+  ticks: (count: number) => number[];
+}
+
+function ticksOf(scale: Scale, count: number): ScatterTick[] {
+  const values = scale.ticks(count);
+  const [first = 0, second = 1] = values;
+  const decimals = precisionFixed(second - first);
+  return values.map((value) => ({
+    at: roundPx(scale(value)),
+    label: formatValue(value, '1', { decimals: Number.isInteger(value) ? 0 : decimals }),
+  }));
 }
 
 /** From the least to the most with zero between them; a width of one where all are zero. */
@@ -134,7 +148,7 @@ function placesOf({
 function descriptionOf(points: readonly ScatterPoint[], priceLabel: string): string {
   const parts = points.map(
     ({ name, savingW, price, beatenBy: better }) =>
-      `${name}: ${formatValue(savingW, 'W')} W for ${formatValue(price, '1')}${better === null ? '' : `, beaten by ${better}`}`,
+      `${name}: ${formatQuantity(savingW, 'W')} for ${formatValue(price, '1')}${better === null ? '' : `, beaten by ${better}`}`,
   );
   return `Saving of each item alone against ${priceLabel}. ${parts.join('. ')}.`;
 }

@@ -1,7 +1,10 @@
 import { extent, precisionFixed, scaleLinear, tickStep } from 'd3';
 import type { Result, Saving } from '../physics/ledger/ledgerSums';
-import { fromSi } from '../units/convert';
-import { columnDecimals, formatQuantity, formatRange, formatValue, printUnit } from '../units/print';
+import { fromSi, toSi } from '../units/convert';
+import { columnDecimals, formatQuantity, formatRange, formatValueRange } from '../units/print';
+import { unitSign, valueIn } from '../units/printIn';
+import { shownUnit } from '../units/shownUnits';
+import type { Unit } from '../units/unitTable';
 import { hatchPath, counterHatchPath, type Box } from './hatchPath';
 import { roundPx } from './labelBox';
 
@@ -206,12 +209,12 @@ function crossed(bar: Box): string {
 
 function noteOf({ saving, savingAlone, isCounted }: WaterfallStep, decimals: number): string {
   const { low, high } = saving.ranges.item.trackPowerW;
-  const alone =
-    savingAlone === null
-      ? 'cannot stand alone'
-      : `alone ${formatQuantity(savingAlone.change.trackPowerW, 'W', { decimals })}`;
   const spread = formatRange(low, high, 'W', { decimals });
-  return `${isCounted ? '' : 'waits for a reason, not counted; '}${spread}; ${alone}`;
+  if (!isCounted) return `waits for a reason, not counted; ${spread}`;
+  if (savingAlone === null) return `${spread}; cannot stand alone`;
+  // The unit stands once: the line has no room for a long one twice.
+  const alone = formatQuantity(savingAlone.change.trackPowerW, 'W', { decimals });
+  return `${formatValueRange(low, high, 'W', { decimals })}; alone ${alone}`;
 }
 
 type Line = Pick<WaterfallRow, 'id' | 'name' | 'shownName' | 'value' | 'nameY' | 'noteY'>;
@@ -265,9 +268,17 @@ function spreadOf(lowW: number, highW: number, index: number, { scale, plot }: L
   };
 }
 
-/** From here up the axis counts in kilowatts. */
+/** From here up an axis in watts counts in kilowatts. */
 const kilowattsFromW = 10_000;
 const labelGapPx = 10;
+/** A longer sign stands in the title of the axis alone. */
+const longestSign = 2;
+
+function axisUnit(fromW: number, toW: number): Unit {
+  const unit = shownUnit('W');
+  const mostW = Math.max(Math.abs(fromW), Math.abs(toW));
+  return unit === 'W' && mostW >= kilowattsFromW ? 'kW' : unit;
+}
 
 function ticksOf(
   scale: (powerW: number) => number,
@@ -276,13 +287,17 @@ function ticksOf(
   widthPx: number,
 ): WaterfallGeometry['ticks'] {
   const wanted = widthPx < 500 ? 3 : 6;
-  const unit = Math.max(Math.abs(fromW), Math.abs(toW)) >= kilowattsFromW ? 'kW' : 'W';
-  const decimals = precisionFixed(fromSi(tickStep(fromW, toW, wanted), unit));
-  const values = scaleLinear([fromW, toW], [0, 1]).ticks(wanted);
+  const unit = axisUnit(fromW, toW);
+  const [from, to] = [fromSi(fromW, unit), fromSi(toW, unit)];
+  const decimals = precisionFixed(tickStep(from, to, wanted));
+  const values = scaleLinear([from, to], [0, 1]).ticks(wanted);
+  const sign = unitSign(unit);
   let freeFrom = -Infinity;
-  return values.map((powerW, i) => {
-    const digits = powerW === 0 ? '0' : formatValue(powerW, unit, { decimals });
-    const label = i === values.length - 1 ? `${digits} ${printUnit(unit)}` : digits;
+  return values.map((value, i) => {
+    const powerW = toSi(value, unit);
+    const digits = value === 0 ? '0' : valueIn(powerW, unit, { decimals });
+    const isNamed = i === values.length - 1 && sign.length <= longestSign;
+    const label = isNamed ? `${digits} ${sign}` : digits;
     const x = roundPx(scale(powerW));
     const halfPx = (letterPx * label.length) / 2;
     const isFree = x - halfPx >= freeFrom;

@@ -1,5 +1,6 @@
 import type { Tack } from '../physics/frames/boatToTrack';
 import { fromSi, toSi } from '../units/convert';
+import { shownUnit } from '../units/shownUnits';
 import { mirrorOf, type Point, type TriangleFrame, type WindTriangleGeometry } from './windTriangleGeometry';
 
 /** The true wind at 10 m, as a triangle shows it. */
@@ -33,14 +34,15 @@ export function boatSpeedFromPointer(
 export const mostWindMs = 60;
 export const mostBoatSpeedMs = 50;
 
-/** A hand sets tenths of a knot and half degrees; what is finer is typed. */
-const speedStepKn = 0.1;
+/** A hand sets tenths of the reader's unit of speed and half degrees; what is finer is typed. */
+const handSpeedStep = 0.1;
 const angleStepDeg = 0.5;
 
-/** The speed to the nearest tenth of a knot, within what the file holds. */
+/** The speed to the nearest tenth of a knot, or of the reader's other unit, within what the file holds. */
 export function snappedSpeedMs(speedMs: number, mostMs: number): number {
-  const stepCount = Math.round(fromSi(Math.min(Math.max(speedMs, 0), mostMs), 'kn') / speedStepKn);
-  return Math.min(toSi(Number((stepCount * speedStepKn).toFixed(1)), 'kn'), mostMs);
+  const unit = shownUnit('kn');
+  const stepCount = Math.round(fromSi(Math.min(Math.max(speedMs, 0), mostMs), unit) / handSpeedStep);
+  return Math.min(toSi(Number((stepCount * handSpeedStep).toFixed(1)), unit), mostMs);
 }
 
 /** The angle to the nearest half degree, 0 to 180. */
@@ -72,18 +74,18 @@ export function keyStep(key: string, isLarge: boolean): KeyStep | null {
   }
 }
 
-/** One press of a key. */
-const keySpeedKn = 0.5;
+/** One press of a key, in the reader's unit of speed. */
+const keySpeedStep = 0.5;
 const keyAngleDeg = 1;
 
 export function steppedWind(wind: DrawnWind, { speedSteps, angleSteps }: KeyStep): DrawnWind {
   return {
-    speedMs: wind.speedMs + toSi(speedSteps * keySpeedKn, 'kn'),
+    speedMs: wind.speedMs + toSi(speedSteps * keySpeedStep, shownUnit('kn')),
     angleRad: wind.angleRad + toSi(angleSteps * keyAngleDeg, 'deg'),
   };
 }
 
 /** Boat speed has one direction: every arrow key steps it. */
 export function steppedBoatSpeedMs(boatSpeedMs: number, { speedSteps, angleSteps }: KeyStep): number {
-  return boatSpeedMs + toSi((speedSteps + angleSteps) * keySpeedKn, 'kn');
+  return boatSpeedMs + toSi((speedSteps + angleSteps) * keySpeedStep, shownUnit('kn'));
 }

@@ -3,6 +3,7 @@ import { referenceHeightM } from '../physics/wind/windProfile';
 import type { ConditionSummary } from '../project/ledger/conditionSummary';
 import { toSi } from '../units/convert';
 import { formatQuantity } from '../units/print';
+import { quantityIn } from '../units/printIn';
 import type { PlacedLabel } from './labelBox';
 import { placeTriangle } from './windTrianglePlacing';
 
@@ -82,7 +83,8 @@ export function windTriangleGeometry(
   const apparent = formatQuantity(apparentSpeedMs, 'kn');
   const boatSpeed = formatQuantity(condition.boatSpeedMs, 'kn');
   const trueWind = formatQuantity(trueWindAt10Ms, 'kn');
-  const height = formatQuantity(referenceHeightM, 'm', { decimals: 0 });
+  // A convention by its name, whatever lengths are read in.
+  const height = quantityIn(referenceHeightM, 'm', { decimals: 0 });
   return {
     ...placeTriangle(
       vectors,

@@ -1,11 +1,12 @@
 import type { ApparentWind } from '../../physics/condition/sailingState';
 import type { ConditionSummary } from '../../project/ledger/conditionSummary';
 import { formatQuantity } from '../../units/print';
+import { areUnitsUsual } from '../../units/shownUnits';
 
 /** The apparent wind where people stand and where the instruments are: always in sight. */
 export function ApparentWindLines({ summary }: { readonly summary: ConditionSummary }) {
   return (
-    <table className="apparent-wind">
+    <table className={areUnitsUsual() ? 'apparent-wind' : 'apparent-wind apparent-wind-tight'}>
       <caption className="muted">
         Apparent wind, <span className="fine">air {formatQuantity(summary.densityKgM3, 'kg/m3')}</span>
       </caption>

@@ -16,7 +16,7 @@ import { windTriangleGeometry, type TriangleFrame } from '../../charts/windTrian
 import { setTriangle, type TriangleSides } from '../../project/edit/setTriangle';
 import type { ConditionSummary } from '../../project/ledger/conditionSummary';
 import { useAppStore } from '../../state/appStore';
-import { inKnots, triangleTexts } from './triangleTexts';
+import { sliderSpeed, triangleTexts } from './triangleTexts';
 
 const triangleSize = { widthPx: 164, heightPx: 156 };
 
@@ -68,8 +68,8 @@ export function DraggedTriangle({ summary }: { readonly summary: ConditionSummar
         handle={{
           label: 'True wind',
           at: triangle.trueFrom,
-          value: inKnots(trueWindAt10Ms),
-          most: inKnots(mostWindMs),
+          value: sliderSpeed(trueWindAt10Ms),
+          most: sliderSpeed(mostWindMs),
           valueText: texts.wind,
         }}
         moves={{
@@ -87,8 +87,8 @@ export function DraggedTriangle({ summary }: { readonly summary: ConditionSummar
         handle={{
           label: 'Boat speed',
           at: triangle.apparentFrom,
-          value: inKnots(boatSpeedMs),
-          most: inKnots(mostBoatSpeedMs),
+          value: sliderSpeed(boatSpeedMs),
+          most: sliderSpeed(mostBoatSpeedMs),
           valueText: texts.boat,
         }}
         moves={{

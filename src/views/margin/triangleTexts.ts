@@ -1,6 +1,7 @@
 import type { ConditionSummary } from '../../project/ledger/conditionSummary';
 import { fromSi } from '../../units/convert';
 import { formatQuantity } from '../../units/print';
+import { shownUnit } from '../../units/shownUnits';
 
 /** What the two ends of the triangle say to those who listen. */
 export function triangleTexts({ condition, trueWindAt10Ms, trueWindAngleRad }: ConditionSummary): {
@@ -14,7 +15,7 @@ export function triangleTexts({ condition, trueWindAt10Ms, trueWindAngleRad }: C
   };
 }
 
-/** Knots with one decimal, as a slider's number. */
-export function inKnots(speedMs: number): number {
-  return Math.round(fromSi(speedMs, 'kn') * 10) / 10;
+/** A speed in the reader's unit with one decimal, as a slider's number. */
+export function sliderSpeed(speedMs: number): number {
+  return Math.round(fromSi(speedMs, shownUnit('kn')) * 10) / 10;
 }

@@ -1,4 +1,4 @@
-import { columnDecimals, formatQuantity, formatValue } from '../../units/print';
+import { columnDecimals, formatValue, printUnit } from '../../units/print';
 import type { MethodEffect } from './methodEffects';
 
 interface MethodTableProps {
@@ -18,8 +18,8 @@ export function MethodTable({ name, effects }: MethodTableProps) {
       <thead>
         <tr>
           <th scope="col">method</th>
-          <th scope="col">total, W</th>
-          <th scope="col">moves it by</th>
+          <th scope="col">total, {printUnit('W')}</th>
+          <th scope="col">moves it by, {printUnit('W')}</th>
         </tr>
       </thead>
       <tbody>
@@ -40,6 +40,6 @@ export function MethodTable({ name, effects }: MethodTableProps) {
 }
 
 function moveText(changeW: number, decimals: number): string {
-  const text = formatQuantity(changeW, 'W', { decimals });
+  const text = formatValue(changeW, 'W', { decimals });
   return changeW > 0 ? `+${text}` : text;
 }

@@ -37,6 +37,7 @@ export function WindLawFields({ windLaw }: { readonly windLaw: WindLaw }) {
       {windLaw.kind === 'log' && (
         <NumberField
           key="methods.windLaw.charnock"
+          typedFor="methods/windLaw.charnock"
           label="Charnock's constant"
           describe="Roughness of the sea: 0.011 over the open sea; Wu 1980 has 0.0185."
           range={{ fromSi: 0.005, toSi: 0.03 }}
@@ -50,6 +51,7 @@ export function WindLawFields({ windLaw }: { readonly windLaw: WindLaw }) {
       {windLaw.kind === 'power' && (
         <NumberField
           key="methods.windLaw.exponent"
+          typedFor="methods/windLaw.exponent"
           label="Exponent"
           range={{ fromSi: 0, toSi: 0.5 }}
           valueSi={windLaw.exponent}

@@ -4,6 +4,7 @@ import type { Project } from '../../project/file/schema';
 import type { BasisPart, LedgerRow, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import { useAppStore } from '../../state/appStore';
 import { columnDecimals, formatQuantity, formatRange, formatValue } from '../../units/print';
+import { areUnitsUsual } from '../../units/shownUnits';
 import { AxesTable } from './AxesTable';
 import { DoubtTable } from './DoubtTable';
 import { LineTable } from './LineTable';
@@ -45,6 +46,7 @@ export function Chain({ project, ledger, row, part }: ChainProps) {
       <p className="fine">
         {chainText(sides, condition.name)}
         {ledger.plan !== null && !row.isChanged && unchangedText(row)}
+        {!areUnitsUsual() && ' The working is in SI; its answers stand in your units too.'}
       </p>
       <LineTable caption="From the wind to the force" groups={chain} sideNames={names} sources={sources} />
       <WorkingChart sides={sides} />

@@ -1,6 +1,6 @@
 import type { RowResult } from '../../physics/ledger/ledgerSums';
 import type { ProjectFitting } from '../../project/file/schema';
-import { columnDecimals, formatRange } from '../../units/print';
+import { columnDecimals, formatRange, printUnit } from '../../units/print';
 import { doubtRows, type DoubtRow } from './doubtRows';
 
 interface DoubtTableProps {
@@ -27,8 +27,8 @@ export function DoubtTable({ result, fittings, caption }: DoubtTableProps) {
         <tr>
           <th scope="col">source of doubt</th>
           <th scope="col">shared by rows?</th>
-          <th scope="col">high W</th>
-          <th scope="col">low W</th>
+          <th scope="col">high {printUnit('W')}</th>
+          <th scope="col">low {printUnit('W')}</th>
         </tr>
       </thead>
       <tbody>

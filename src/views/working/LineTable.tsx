@@ -1,4 +1,4 @@
-import { printUnit } from '../../units/print';
+import { unitSign } from '../../units/printIn';
 import { displayUnit, formulaPieces, type FormulaPiece } from './formula';
 import { FormulaText } from './FormulaText';
 import type { LineGroup } from './memberLines';
@@ -91,7 +91,7 @@ function Line({ line, sideNames, sources }: LineProps) {
       {cells.map((cell, i) => (
         <Value key={sideNames[i]} cell={cell} first={i === 0 ? null : (cells[0] ?? null)} />
       ))}
-      <td className="working-unit">{printUnit(displayUnit(quantity.unit))}</td>
+      <td className="working-unit">{unitSign(displayUnit(quantity.unit))}</td>
     </tr>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { memberQuantities, type MemberTrace, type MemberTraceKey } from '../../physics/fitting/memberTrace';
-import { columnDecimals, formatValue, printUnit } from '../../units/print';
+import { decimalsIn, unitSign, valueIn } from '../../units/printIn';
 import { displayUnit, formulaPieces } from './formula';
 import { FormulaText } from './FormulaText';
 import { threeFigures } from './workingLine';
@@ -39,7 +39,7 @@ export function MembersTable({ members, caption }: MembersTableProps) {
           {used.map((key) => (
             <th key={key} scope="col">
               <FormulaText pieces={formulaPieces(memberQuantities[key].symbol)} />{' '}
-              {printUnit(displayUnit(memberQuantities[key].unit))}
+              {unitSign(displayUnit(memberQuantities[key].unit))}
             </th>
           ))}
         </tr>
@@ -58,7 +58,7 @@ export function MembersTable({ members, caption }: MembersTableProps) {
                   setIsOpen(true);
                 }}
               >
-                {formatValue(members.length - 2 * keptAtEachEnd, '1', { decimals: 0 })} more
+                {valueIn(members.length - 2 * keptAtEachEnd, '1', { decimals: 0 })} more
               </button>
             </td>
           </tr>
@@ -94,10 +94,10 @@ function valueText(key: MemberTraceKey, member: MemberTrace, all: readonly Membe
   const value = member[key];
   if (value === null) return '–';
   const unit = displayUnit(memberQuantities[key].unit);
-  if (key === 'reynolds') return formatValue(threeFigures(value), unit);
-  const decimals = columnDecimals(
+  if (key === 'reynolds') return valueIn(threeFigures(value), unit);
+  const decimals = decimalsIn(
     all.map((each) => each[key] ?? 0),
     unit,
   );
-  return formatValue(value, unit, { decimals });
+  return valueIn(value, unit, { decimals });
 }

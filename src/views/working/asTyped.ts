@@ -7,7 +7,7 @@ import type {
   ProjectSurface,
 } from '../../project/file/schema';
 import { toSi } from '../../units/convert';
-import { formatQuantity, formatValue } from '../../units/print';
+import { formatQuantity, formatValue, printUnit } from '../../units/print';
 import { endWords } from './memberNotes';
 
 const basisWords: Readonly<Record<Basis, string>> = {
@@ -56,7 +56,7 @@ function placeWords(placement: ProjectPlacement): string {
       ? ''
       : `, first of a row of ${formatValue(placement.row.count, '1', { decimals: 0 })}`;
   if (placement.kind === 'endPoints') {
-    return `from ${pointWords(placement.start)} to ${pointWords(placement.end)} m in B (${basisWords[placement.basis]})${row}${pair}`;
+    return `from ${pointWords(placement.start)} to ${pointWords(placement.end)} ${printUnit('m')} in B (${basisWords[placement.basis]})${row}${pair}`;
   }
   const { aftOfStemM, side, athwart, aboveDeckM, lengthM, leanAftDeg, leanOutDeg } = placement;
   return (

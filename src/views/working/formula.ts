@@ -1,6 +1,6 @@
 import type { SiUnit } from '../../physics/quantity';
 import { fromSi } from '../../units/convert';
-import { printNumber, printUnit } from '../../units/print';
+import { printNumber, unitSign } from '../../units/printIn';
 import type { Unit } from '../../units/unitTable';
 
 /** A stretch of a formula as it is set: variables in italics, units, functions and figures upright. */
@@ -127,7 +127,7 @@ function inBrackets(pieces: FormulaPiece[], isNegative: boolean): FormulaPiece[]
 function valuePieces({ value, unit, decimals }: SymbolValue): FormulaPiece[] {
   const shown = displayUnit(unit);
   const { digits, exponent } = printNumber(fromSi(value, shown), decimals === undefined ? {} : { decimals });
-  const degrees = shown === 'deg' ? printUnit(shown) : '';
+  const degrees = shown === 'deg' ? unitSign(shown) : '';
   return exponent === undefined
     ? [{ text: digits + degrees, style: 'upright' }]
     : [{ text: `${digits} × 10`, style: 'upright', sup: exponent }];

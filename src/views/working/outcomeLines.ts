@@ -2,7 +2,7 @@ import type { SailingState } from '../../physics/condition/sailingState';
 import { outcomeKeys, outcomeQuantities, type Outcome, type OutcomeKey } from '../../physics/fitting/outcome';
 import type { SiUnit } from '../../physics/quantity';
 import { conditionSymbols, dutyQuantities, type DutyKey } from '../../physics/fitting/workingQuantities';
-import { columnDecimals } from '../../units/print';
+import { decimalsIn } from '../../units/printIn';
 import type { KnownSymbols, SymbolValue } from './formula';
 import type { LineGroup } from './memberLines';
 import { present, workingLine, type WorkingLine } from './workingLine';
@@ -83,7 +83,7 @@ type DecimalsByUnit = Readonly<Record<'N' | 'N m' | 'W', number>>;
 function decimalsByUnit(sides: readonly WorkingSide[]): DecimalsByUnit {
   const of = (unit: 'N' | 'N m' | 'W'): number => {
     const keys = outcomeKeys.filter((key) => outcomeQuantities[key].unit === unit);
-    return columnDecimals(
+    return decimalsIn(
       sides.flatMap(({ trace }) => (trace === null ? [] : keys.map((key) => trace.mean[key]))),
       unit,
     );
@@ -110,7 +110,7 @@ const dutyKeys = Object.keys(dutyQuantities) as readonly DutyKey[];
 
 function dutyLines(sides: readonly WorkingSide[]): WorkingLine[] {
   const values = sides.map(dutyValues);
-  const decimals = columnDecimals(
+  const decimals = decimalsIn(
     values.flatMap((side) => (side === null ? [] : [side.deployedDragN, side.stowedDragN, side.meanDragN])),
     'N',
   );

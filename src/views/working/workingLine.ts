@@ -1,5 +1,7 @@
 import type { Quantity } from '../../physics/quantity';
-import { formatValue, formatValueRange } from '../../units/print';
+import { formatQuantity } from '../../units/print';
+import { valueIn, valueRangeIn } from '../../units/printIn';
+import { shownUnit } from '../../units/shownUnits';
 import { displayUnit, withNumbers, type FormulaPiece, type KnownSymbols } from './formula';
 
 /** One quantity of the working, with a cell for each side that is shown. */
@@ -35,8 +37,28 @@ export function workingLine(
   inputs: readonly LineInput[],
   known: readonly KnownSymbols[],
 ): WorkingLine | null {
-  const cells = inputs.map((input, i) => cellOf(quantity, input, known[i] ?? new Map()));
+  const cells = inputs.map((input, i) =>
+    cellOf(quantity, withAnswer(key, quantity, input), known[i] ?? new Map()),
+  );
   return cells.every((cell) => cell === null) ? null : { key, quantity, cells };
+}
+
+/** What the ledger shows of a row: the working is in SI, and its answers also stand in the reader's own units. */
+const answers: readonly string[] = [
+  'meanDragN',
+  'airPowerW',
+  'trackPowerW',
+  'fullPriceW',
+  'sideForceN',
+  'heelingMomentNm',
+];
+
+function withAnswer(key: string, { unit }: Quantity, input: LineInput): LineInput {
+  const { value, note = null } = input;
+  const shown = displayUnit(unit);
+  if (value === null || !answers.includes(key) || shownUnit(shown) === shown) return input;
+  const answer = formatQuantity(value, shown);
+  return { ...input, note: note === null ? answer : `${answer}; ${note}` };
 }
 
 function cellOf(quantity: Quantity, input: LineInput, known: KnownSymbols): LineCell | null {
@@ -45,8 +67,8 @@ function cellOf(quantity: Quantity, input: LineInput, known: KnownSymbols): Line
   const unit = displayUnit(quantity.unit);
   const place = decimals === undefined ? {} : { decimals };
   return {
-    text: formatValue(unit === '1' ? threeFigures(value) : value, unit, place),
-    spread: low === null || high === null || low === high ? null : formatValueRange(low, high, unit, place),
+    text: valueIn(unit === '1' ? threeFigures(value) : value, unit, place),
+    spread: low === null || high === null || low === high ? null : valueRangeIn(low, high, unit, place),
     numbers: quantity.equation === undefined ? null : withNumbers(quantity.equation, known),
     note,
   };

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { labelBox, overlaps } from '../../../src/charts/labelBox';
+import { usualUnits } from '../../../src/units/displayUnits';
+import { showIn } from '../../../src/units/shownUnits';
 import { beatenBy, scatterGeometry, type ScatterItem } from '../../../src/charts/scatterGeometry';
 
 function item(id: string, savingW: number, price: number): ScatterItem {
@@ -61,6 +63,18 @@ describe('the scatter', () => {
     const flat = scatterGeometry([item('a', 0, 0), item('b', 0, 0)], 'cost', 360);
     expect(flat.points.every(({ x, y }) => Number.isFinite(x) && Number.isFinite(y))).toBe(true);
     const { description } = scatterGeometry([item('a', 50, 1), item('b', 40, 2)], 'cost', 360);
-    expect(description).toContain('b: 40.0 W for 2.00, beaten by a');
+    expect(description).toContain('b: 40.0\u00a0W for 2.00, beaten by a');
+  });
+
+  it("has round ticks in the reader's unit, each point to scale", () => {
+    showIn({ ...usualUnits, power: 'PS' });
+    try {
+      const chart = scatterGeometry([item('a', 73.549875, 1), item('b', 30, 2)], 'cost', 360);
+      expect(chart.yTicks.map(({ label }) => label)).toEqual(['0', '0.02', '0.04', '0.06', '0.08', '0.10']);
+      expect(chart.points[0]?.y).toBe(chart.yTicks.at(-1)?.at);
+      expect(chart.description).toContain('a: 0.100\u00a0hp\u00a0(metric) for 1.00');
+    } finally {
+      showIn(usualUnits);
+    }
   });
 });

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import {
   shortened,
   waterfallGeometry,
@@ -6,6 +6,8 @@ import {
   type WaterfallStep,
 } from '../../../src/charts/waterfallGeometry';
 import { savingOf } from '../../../src/physics/ledger/ledgerSums';
+import { usualUnits } from '../../../src/units/displayUnits';
+import { showIn } from '../../../src/units/shownUnits';
 import { resultOfPower } from './builders';
 
 /** An item that brings so many watts from one total to another; its own doubt is the given watts up and down. */
@@ -172,5 +174,38 @@ describe('at the edge', () => {
   it('never cuts a character in two', () => {
     expect(shortened('🜁🜂🜃🜄', 3)).toBe('🜁🜂…');
     expect(shortened('abc', 3)).toBe('abc');
+  });
+});
+
+describe("a waterfall in the reader's unit", () => {
+  afterEach(() => {
+    showIn(usualUnits);
+  });
+  const wide: WaterfallInput = {
+    before: resultOfPower(1471, 80, -80),
+    after: resultOfPower(1100),
+    steps: [step('boom', 300), step('rail', 71), step('kite', 20, { isCounted: false, spreadW: 5 })],
+  };
+
+  it('has round ticks in it, where they are to scale', () => {
+    showIn({ ...usualUnits, power: 'PS' });
+    const { ticks, rows } = waterfallGeometry(wide, 352);
+    const shown = ticks.filter(({ label }) => label !== '');
+    expect(shown.map(({ label }) => label)).toEqual(['1.6', '1.8', '2.0']);
+    const pxPerHp = ((shown[2]?.x ?? 0) - (shown[0]?.x ?? 0)) / 0.4;
+    const savedPx = (rows[0]?.totalX ?? 0) - (rows.at(-1)?.totalX ?? 0);
+    expect(savedPx / pxPerHp).toBeCloseTo((1471 - 1100) / 735.49875, 2);
+  });
+
+  it('names the horsepower in every line and keeps each inside the chart', () => {
+    showIn({ ...usualUnits, power: 'hp' });
+    const { rows } = waterfallGeometry(wide, 352);
+    for (const { value, note } of rows) {
+      expect(value).toMatch(/hp\u00a0\(mechanical\)$/);
+      // A letter of a note is about 5.3 pixels wide.
+      expect(note.length * 5.3).toBeLessThan(336);
+    }
+    expect(rows[1]?.note).toMatch(/^[\d.]+–[\d.]+; alone [\d.]+\u00a0hp\u00a0\(mechanical\)$/);
+    expect(rows[3]?.note).toMatch(/^waits for a reason, not counted; .*hp\u00a0\(mechanical\)$/);
   });
 });

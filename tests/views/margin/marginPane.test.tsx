@@ -2,6 +2,8 @@ import { cleanup, render, screen } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { useAppStore } from '../../../src/state/appStore';
+import { usualUnits } from '../../../src/units/displayUnits';
+import { showIn } from '../../../src/units/shownUnits';
 import { MarginPane } from '../../../src/views/margin/MarginPane';
 import { demo, everyKind, openInStore } from '../ledger/openProjects';
 
@@ -45,6 +47,25 @@ describe('the margin', () => {
     const wind = screen.getByRole('table', { name: /^Apparent wind, air 1.23.kg\/m³$/ });
     expect(wind.textContent).toMatch(/deck.*kn.*°.*masthead.*kn.*°/);
     expect(screen.getByText(/A preliminary estimate/)).toBeTruthy();
+  });
+
+  it("gives the winds in the reader's unit, the triangle and its handles with them; 10 m keeps its name", () => {
+    showIn({ ...usualUnits, speed: 'm/s', length: 'ft' });
+    try {
+      openInStore(demo());
+      render(<MarginPane />);
+      const table = screen.getByRole('table', { name: /^Apparent wind/ });
+      expect(table.textContent).toMatch(/deck[\d.]+.ft[\d.]+.m\/s.*masthead[\d.]+.ft[\d.]+.m\/s/);
+      const handle = screen.getByRole('slider', { name: 'True wind' });
+      const speed = /^([\d.]+).m\/s at 10 m/.exec(handle.getAttribute('aria-valuetext') ?? '')?.[1];
+      expect(Number(handle.getAttribute('aria-valuenow'))).toBeCloseTo(Number(speed), 1);
+      expect(handle.getAttribute('aria-valuemax')).toBe('60');
+      const triangle = screen.getByRole('group', { name: /^Wind triangle at 10.m/ });
+      expect(triangle.getAttribute('aria-label')).toMatch(/true wind [\d.]+.m\/s/);
+      expect(document.body.textContent).not.toMatch(/\d.kn/);
+    } finally {
+      showIn(usualUnits);
+    }
   });
 
   it('says heel to windward in words', () => {

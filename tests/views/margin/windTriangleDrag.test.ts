@@ -10,6 +10,8 @@ import {
 } from '../../../src/charts/windTriangleDrag';
 import { windTriangleGeometry } from '../../../src/charts/windTriangleGeometry';
 import { fromSi, toSi } from '../../../src/units/convert';
+import { usualUnits } from '../../../src/units/displayUnits';
+import { showIn } from '../../../src/units/shownUnits';
 import { solved } from '../charts/builders';
 
 const frame = { boat: { x: 80, y: 100 }, pxPerMs: 5 };
@@ -71,6 +73,17 @@ describe('steps', () => {
     expect(snappedSpeedMs(99, 60)).toBeLessThanOrEqual(60);
     expect(snappedAngleRad(toSi(44.8, 'deg'))).toBe(toSi(45, 'deg'));
     expect(snappedAngleRad(toSi(190, 'deg'))).toBe(Math.PI);
+  });
+
+  it("are tenths and halves of the reader's unit of speed", () => {
+    showIn({ ...usualUnits, speed: 'm/s' });
+    try {
+      expect(snappedSpeedMs(11.317, 60)).toBe(11.3);
+      expect(steppedBoatSpeedMs(3, { speedSteps: 1, angleSteps: 0 })).toBe(3.5);
+      expect(steppedWind({ speedMs: 10, angleRad: 1 }, { speedSteps: -2, angleSteps: 0 }).speedMs).toBe(9);
+    } finally {
+      showIn(usualUnits);
+    }
   });
 
   it('are half knots and degrees for a key, ten times as far with Shift', () => {

@@ -28,8 +28,9 @@ describe('the methods', () => {
     expect(screen.getAllByText('default', { selector: 'span' }).length).toBe(2);
     expect(screen.queryByRole('button', { name: /Back to default/ })).toBeNull();
     expect(rowOf(/^Log law, Charnock 0.011, in use/)).toMatch(/Charnock 1955.*default$/);
-    expect(rowOf(/^The same at every height/)).toMatch(/[+−]\d+\sW$/);
-    expect(rowOf(/^EN 1991-1-4/)).toMatch(/EN 1991-1-4:2005.*W$/);
+    expect(screen.getAllByRole('columnheader', { name: 'moves it by, W' })).toHaveLength(2);
+    expect(rowOf(/^The same at every height/)).toMatch(/[+−]\d+$/);
+    expect(rowOf(/^EN 1991-1-4/)).toMatch(/EN 1991-1-4:2005.*[+−]\d+$/);
   });
 
   it('move the total by what two ledgers differ', () => {

@@ -2,10 +2,15 @@ import { act, cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it } from 'vitest';
 import { useAppStore } from '../../../src/state/appStore';
+import { usualUnits } from '../../../src/units/displayUnits';
+import { showIn } from '../../../src/units/shownUnits';
 import { WorkingPane } from '../../../src/views/working/WorkingPane';
 import { openAt } from './workingProject';
 
-afterEach(cleanup);
+afterEach(() => {
+  cleanup();
+  showIn(usualUnits);
+});
 
 function show(fittingId: string): void {
   openAt(fittingId);
@@ -219,5 +224,55 @@ describe('the working under a course profile', () => {
     });
     expect(screen.queryByText(/gives no price/)).toBeNull();
     expect(lineText('full price')).toMatch(/Pf = Pt \+ V \(ks S \+ kh Mh\)/);
+  });
+});
+
+describe("the working beside the reader's own units", () => {
+  const everyOther = {
+    speed: 'km/h',
+    length: 'ft',
+    size: 'in',
+    force: 'kgf',
+    power: 'PS',
+    moment: 't.m',
+  } as const;
+
+  /** The formula with its numbers, and the values, without the notes. */
+  function chainTexts(): string[] {
+    const shown = document.querySelectorAll(
+      '.working-lines .working-formula, .working-lines .working-value, .working-lines .working-unit',
+    );
+    return [...shown].map(({ textContent }) => textContent);
+  }
+
+  it('stays in SI, formulas and all, and says so', () => {
+    show('pole');
+    expect(screen.queryByText(/The working is in SI/)).toBeNull();
+    const usual = chainTexts();
+    expect(usual.length).toBeGreaterThan(50);
+    cleanup();
+    showIn(everyOther);
+    show('pole');
+    expect(chainTexts()).toEqual(usual);
+    expect(screen.getByText(/The working is in SI; its answers stand in your units too\./)).toBeTruthy();
+  });
+
+  it('gives the answers in them as well', () => {
+    showIn(everyOther);
+    show('pole');
+    expect(lineText('track power')).toMatch(/before: 0\.\d+ hp \(metric\)after: 0\.\d+ hp \(metric\)/);
+    expect(lineText('air power')).toMatch(/hp \(metric\)/);
+    const head = plain(screen.getByRole('heading', { level: 2 }).textContent);
+    expect(head).toBe('1 Upright pole Ø 3.94 in × 9.84 ft, after Ø 2.36 in × 9.84 ft');
+  });
+
+  it('names the horsepower in the table of doubts and in the saving', () => {
+    showIn(everyOther);
+    show('pole');
+    const table = screen.getByRole('table', { name: /change of track power by each doubt/ });
+    expect(within(table).getByRole('columnheader', { name: /^high hp.\(metric\)$/ })).toBeTruthy();
+    expect(plain(document.querySelector('.working-saving')?.textContent ?? '')).toMatch(
+      /Saving 0\.\d+ hp \(metric\) 0\.\d+–0\.\d+ hp \(metric\)/,
+    );
   });
 });
