@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { domainErrors } from '../file/domainErrors';
 import { projectSchema, type Project } from '../file/schema';
 import { pathText, type FieldError } from '../file/wording';
@@ -56,14 +56,16 @@ interface WithId {
 
 function judgedList(before: readonly WithId[], after: readonly WithId[], key: ListKey): Judged {
   const list = parts[key];
-  const length = judgedPart(list.in, null, after, [key]);
+  const length = judgedPart(list.def.in, null, after, [key]);
   if (!length.ok) return length;
   const old = new Map(before.map((element) => [element.id, element]));
   const values: unknown[] = [];
   for (const [i, element] of after.entries()) {
     const same = old.get(element.id);
     const answer: Judged =
-      same === element ? { ok: true, value: element } : judgedPart(list.out.element, same, element, [key, i]);
+      same === element
+        ? { ok: true, value: element }
+        : judgedPart(list.def.out.def.element, same, element, [key, i]);
     if (!answer.ok) return answer;
     values.push(answer.value);
   }
@@ -72,7 +74,7 @@ function judgedList(before: readonly WithId[], after: readonly WithId[], key: Li
 }
 
 function judgedPart(
-  schema: z.ZodType,
+  schema: z.ZodMiniType,
   before: unknown,
   after: unknown,
   steps: readonly (string | number)[],

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { expected, quoted } from './wording';
 
 // Zod otherwise compiles its checks with `new Function`, which a page with a strict content policy reports.
@@ -20,23 +20,22 @@ export function object<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
 }
 
 /** A list of at most `most` elements; a longer one is refused before its elements are looked at. */
-export function list<Element extends z.ZodType>(element: Element, most: number, least = 0) {
+export function list<Element extends z.ZodMiniType>(element: Element, most: number, least = 0) {
   const length = least === 0 ? `at most ${most}` : `${least} to ${most}`;
-  return z
-    .custom<z.input<Element>[]>(
-      (value) => Array.isArray(value) && value.length >= least && value.length <= most,
-      {
-        error: ({ input }) =>
-          Array.isArray(input)
-            ? `must be a list of ${length} elements; it has ${input.length}`
-            : expected('a list', input),
-      },
-    )
-    .pipe(z.array(element));
+  const ofLength = z.custom<z.input<Element>[]>(
+    (value) => Array.isArray(value) && value.length >= least && value.length <= most,
+    {
+      error: ({ input }) =>
+        Array.isArray(input)
+          ? `must be a list of ${length} elements; it has ${input.length}`
+          : expected('a list', input),
+    },
+  );
+  return z.pipe(ofLength, z.array(element));
 }
 
 /** Exactly two of the same. */
-export function two<Element extends z.ZodType>(element: Element) {
+export function two<Element extends z.ZodMiniType>(element: Element) {
   return z.tuple([element, element], {
     error: ({ input }) =>
       Array.isArray(input)
@@ -48,26 +47,26 @@ export function two<Element extends z.ZodType>(element: Element) {
 /** A finite number, both bounds included. Minus zero becomes zero, which JSON cannot tell apart on the way back. */
 export function number(low: number, high: number) {
   const words = complaint(`a number from ${low} to ${high}`);
-  return z
-    .number(words)
-    .min(low, words)
-    .max(high, words)
-    .overwrite((value) => value + 0);
+  return z.number(words).check(
+    z.minimum(low, words),
+    z.maximum(high, words),
+    z.overwrite((value) => value + 0),
+  );
 }
 
 /** A finite number above zero. */
 export function positive(high: number) {
   const words = complaint(`a number above 0 and up to ${high}`);
-  return z.number(words).gt(0, words).max(high, words);
+  return z.number(words).check(z.gt(0, words), z.maximum(high, words));
 }
 
 export function wholeNumber(low: number, high: number) {
   const words = complaint(`a whole number from ${low} to ${high}`);
-  return z
-    .number(words)
-    .min(low, words)
-    .max(high, words)
-    .refine((value) => Number.isInteger(value), words);
+  return z.number(words).check(
+    z.minimum(low, words),
+    z.maximum(high, words),
+    z.refine((value) => Number.isInteger(value), words),
+  );
 }
 
 /** One value and no other. */
@@ -97,7 +96,7 @@ export function kinds<
 }
 
 /** The same or null, and the complaint about a wrong type says so. */
-export function orNull<Schema extends z.ZodType>(schema: Schema) {
+export function orNull<Schema extends z.ZodMiniType>(schema: Schema) {
   const { def } = schema._zod;
   const wordsOf = def.error as z.core.$ZodErrorMap | undefined;
   const error: z.core.$ZodErrorMap = (issue) => {
@@ -105,7 +104,7 @@ export function orNull<Schema extends z.ZodType>(schema: Schema) {
     if (typeof message !== 'string' || issue.code !== 'invalid_type') return message;
     return `${message} (null is accepted too)`;
   };
-  return schema.clone({ ...def, error }).nullable();
+  return z.nullable(schema.clone({ ...def, error }));
 }
 
 /** Control characters, marks that reverse the reading direction, line separators, halves of a character. */
@@ -161,12 +160,12 @@ const takenIds: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prot
 
 export function id() {
   const what = '1 to 40 letters, digits, hyphens or underscores';
-  return z
-    .string(complaint(what))
-    .refine((text) => /^[A-Za-z0-9_-]{1,40}$/.test(text) && !takenIds.has(text), {
+  return z.string(complaint(what)).check(
+    z.refine((text) => /^[A-Za-z0-9_-]{1,40}$/.test(text) && !takenIds.has(text), {
       error: ({ input }) =>
         takenIds.has(input as string)
           ? `must not be the reserved word ${quoted(input as string)}`
           : expected(what, input),
-    });
+    }),
+  );
 }

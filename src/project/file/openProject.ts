@@ -1,5 +1,6 @@
 import { domainErrors } from './domainErrors';
 import { refusal } from './guard';
+import { jsonStop } from './jsonStop';
 import { currentVersion, formatName, projectSchema, type Project } from './schema';
 import { onePerPath, schemaErrors } from './schemaErrors';
 import { shippedUpgraders, upgradeStepByStep, type Upgrader } from './upgraders';
@@ -66,17 +67,18 @@ function parse(textWithMark: string): Step<unknown> {
   if (message !== null) return refused('parse', '', message);
   try {
     return { ok: true, value: JSON.parse(text) as unknown };
-  } catch (thrown) {
-    return refused('parse', '', `the file is not valid JSON${placeOf(thrown, text)}`);
+  } catch {
+    return refused('parse', '', `the file is not valid JSON${placeIn(text)}`);
   }
 }
 
-/** Line and column where the parser stopped, where it tells. */
-function placeOf(thrown: unknown, text: string): string {
-  const position = /at position (\d+)/.exec(thrown instanceof Error ? thrown.message : '')?.[1];
-  if (position === undefined) return '';
-  const lines = text.slice(0, Number(position)).split('\n');
-  return ` at line ${lines.length}, column ${(lines.at(-1) ?? '').length + 1}`;
+/** Line and column, counted from 1, where the text stops being JSON. */
+function placeIn(text: string): string {
+  const stop = jsonStop(text);
+  if (stop === null) return '';
+  const lines = text.slice(0, stop).split('\n');
+  const place = `line ${lines.length}, column ${(lines.at(-1) ?? '').length + 1}`;
+  return stop === text.length ? `: it ends too soon, at ${place}` : ` at ${place}`;
 }
 
 function envelope(value: unknown): Step<Content> {

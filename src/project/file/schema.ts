@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import type { Basis } from '../../physics/fitting/fittingInput';
 import type { Tack } from '../../physics/frames/boatToTrack';
 import type { Side } from '../../physics/placement/placeMembers';
@@ -152,7 +152,7 @@ const fitting = object({
     movingPart: boolean(),
     classRule: orNull(classRule),
   }),
-  excluded: orNull(object({ reason: reason() })),
+  excluded: orNull(object({ reason: note() })),
 });
 
 const angleDeg = number(0, 180);

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { pathText, type FieldError } from './wording';
 
 /** Most errors handed back; a file with more is the wrong file. */
