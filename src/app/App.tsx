@@ -1,10 +1,11 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect } from 'react';
 import { useAppStore } from '../state/appStore';
 import type { SidePane } from '../state/readingSlice';
 import { OneOfWords, type Option } from '../ui/OneOf';
 import { LedgerPane } from '../views/ledger/LedgerPane';
 import type { RowInPlaceProps } from '../views/ledger/RowInPlace';
 import { MarginPane } from '../views/margin/MarginPane';
+import { Announcer } from './Announcer';
 import { OpenDialog } from './dialogs/OpenDialog';
 import { FailureLine } from './FailureLine';
 import { openAtStart, useKeeping } from './keep/keeping';
@@ -12,9 +13,13 @@ import { LazyPart, preload, type Loader } from './LazyPart';
 import { loadWorking, sidePanes } from './lazyPanes';
 import { RunningHead } from './RunningHead';
 import { SidePaneView } from './SidePaneView';
+import { bringUp, useSwap } from './swap';
 import { applyAddress, useAddress } from './useAddress';
 import { useFileDrop } from './useFileDrop';
 import { useKeys } from './useKeys';
+import { useReadersUnits } from './useReadersUnits';
+import './lines.css';
+import './runningHead.css';
 
 /** Where the page is too narrow for both, the ledger and the pane beside it swap. */
 type Pane = 'ledger' | SidePane;
@@ -37,10 +42,12 @@ function renderInPlace(props: RowInPlaceProps) {
 }
 
 export function App() {
-  const { isSideUp, setSideUp, bringUpRow } = useSwap();
+  const isSideUp = useSwap((state) => state.isSideUp);
+  const bringUpRow = useBringingUp();
   const sidePane = useAppStore((state) => state.sidePane);
   const hasProject = useAppStore((state) => state.project !== null);
   const isEmpty = useAppStore((state) => state.project?.fittings.length === 0);
+  const readersUnits = useReadersUnits();
   const isOver = useFileDrop();
   useAddress();
   useStart();
@@ -63,7 +70,7 @@ export function App() {
                 options={panes}
                 chosenId={isSideUp ? sidePane : 'ledger'}
                 onChoose={(pane) => {
-                  setSideUp(pane !== 'ledger');
+                  bringUp(pane === 'ledger' ? 'ledger' : 'side');
                   if (pane !== 'ledger') useAppStore.getState().showPane(pane);
                 }}
               />
@@ -72,7 +79,7 @@ export function App() {
               {isEmpty ? (
                 <LazyPart load={loadEmptyLedger} props={noProps} name="The first step" />
               ) : (
-                <LedgerPane onPick={bringUpRow} renderInPlace={renderInPlace} />
+                <LedgerPane key={readersUnits} onPick={bringUpRow} renderInPlace={renderInPlace} />
               )}
             </section>
             <SidePaneView />
@@ -82,6 +89,7 @@ export function App() {
         )}
       </main>
       <OpenDialog />
+      <Announcer />
       {isOver && <p className="drop-line">Let go to open the project file.</p>}
     </div>
   );
@@ -101,9 +109,8 @@ function Keeping() {
 
 const narrow = '(max-width: 999px)';
 
-/** Which of ledger and side pane is up where the page is narrow. */
-function useSwap() {
-  const [isSideUp, setSideUp] = useState(false);
+/** Where the page is narrow, brings up what was asked for; answers with what brings up the row that was picked. */
+function useBringingUp(): () => void {
   useEffect(
     () =>
       // A key or a button of the ledger may ask for a pane.
@@ -111,18 +118,17 @@ function useSwap() {
         const isAsked =
           (state.isFirstFieldWanted && !previous.isFirstFieldWanted) ||
           (state.openField !== null && state.openField !== previous.openField);
-        if (isAsked || state.sidePane !== previous.sidePane) setSideUp(true);
+        if (isAsked || state.sidePane !== previous.sidePane) bringUp('side');
       }),
     [],
   );
-  const bringUpRow = useCallback(() => {
+  return useCallback(() => {
     const store = useAppStore.getState();
     const isNarrow = typeof window.matchMedia === 'function' && window.matchMedia(narrow).matches;
     // What was picked is a row: a pane about something else would not answer.
     if (isNarrow && store.sidePane !== 'edit') store.showPane('working');
-    setSideUp(true);
+    bringUp('side');
   }, []);
-  return { isSideUp, setSideUp, bringUpRow };
 }
 
 /** Opens what was open last or the demo, and in it what the address asks for. */

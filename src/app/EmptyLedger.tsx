@@ -5,6 +5,7 @@ import type { EditAnswer } from '../project/edit/answer';
 import { addFitting } from '../project/edit/fittingEdits';
 import type { Project } from '../project/file/schema';
 import { useAppStore } from '../state/appStore';
+import './emptyLedger.css';
 
 const entries = startingEntryIds.flatMap((entryId) => catalogue.filter(({ id }) => id === entryId));
 

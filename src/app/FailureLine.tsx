@@ -20,7 +20,7 @@ function Failure({ failure: { fileName, errors } }: FailureProps) {
     <div className="failure-line">
       <details>
         <summary>
-          <b className="failure-name">{fileName}</b> did not open: {count}. What was open stays.
+          <bdi className="failure-name">{fileName}</bdi> did not open: {count}. What was open stays.
         </summary>
         <ul className="failure-list">
           {errors.map(({ path, message }) => (

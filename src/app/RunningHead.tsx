@@ -24,6 +24,7 @@ export function RunningHead() {
         </button>
         <DialogAction words="Projects" dialog="projects" />
         <DialogAction words="New project" dialog="new" isWideOnly />
+        <DialogAction words="Units" dialog="units" />
         <DialogAction words="Keys" dialog="keys" title="?" isWideOnly />
       </div>
     </header>

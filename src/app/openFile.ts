@@ -1,5 +1,6 @@
 import { mostBytes } from '../project/file/guard';
 import { useAppStore } from '../state/appStore';
+import { decodeFile } from './decodeFile';
 
 /** Opens a file from disk. One that is too large is refused by its size alone, before it is read. */
 export async function openFile(file: File): Promise<void> {
@@ -8,13 +9,25 @@ export async function openFile(file: File): Promise<void> {
     store.refuseFile(file.name, `the file is larger than ${mostBytes / 1e6} MB`);
     return;
   }
-  try {
-    store.openText(file.name, await file.text());
-  } catch {
+  const bytes = await bytesOf(file);
+  if (bytes === null) {
     store.refuseFile(
       file.name,
       'the browser could not read the file; it may have been moved, or it is a folder',
     );
+    return;
+  }
+  const decoded = decodeFile(bytes);
+  if (decoded.ok) store.openText(file.name, decoded.text);
+  else store.refuseFile(file.name, decoded.message);
+}
+
+/** Null where the browser cannot read it. Nothing else is tried in here: an error of the page's own must show. */
+async function bytesOf(file: File): Promise<Uint8Array | null> {
+  try {
+    return new Uint8Array(await file.arrayBuffer());
+  } catch {
+    return null;
   }
 }
 

@@ -22,7 +22,16 @@ export function applyAddress(): void {
   const state = useAppStore.getState();
   if (state.project === null || window.location.hash === '') return;
   const reading = readingFrom(window.location.hash, state.project, state);
-  if (addressOf(reading) !== addressOf(state)) useAppStore.setState(reading);
+  if (addressOf(reading) === addressOf(state)) return;
+  useAppStore.setState({ ...reading, ...picksOf(state, reading.selectedFittingId) });
+}
+
+/** At another row, what was picked out around the row before is let go. */
+function picksOf(
+  { selectedFittingId, selectedIds, anchorId }: AppState,
+  rowId: string | null,
+): Pick<AppState, 'selectedIds' | 'anchorId'> {
+  return rowId === selectedFittingId ? { selectedIds, anchorId } : { selectedIds: [], anchorId: rowId };
 }
 
 function follow(state: AppState, previous: AppState): void {

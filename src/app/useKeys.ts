@@ -2,10 +2,12 @@ import { useEffect } from 'react';
 import type { Project } from '../project/file/schema';
 import type { LedgerBasis } from '../project/ledger/ledgerTypes';
 import { useAppStore } from '../state/appStore';
+import { say } from './announce';
 import { askForFile } from './FileChoice';
 import { openDialog } from './dialogs/shell';
 import { saveToFile } from './keep/saveToFile';
 import { sidePanes } from './lazyPanes';
+import { goAcross, goToLedger, goToPane } from './swap';
 
 /** The keys of the whole page. A view takes its own keys first and stops them there. */
 export function useKeys(): void {
@@ -31,7 +33,10 @@ function actionOf(event: KeyboardEvent): Action | undefined {
   const key = event.key.toLowerCase();
   if (event.altKey && (event.ctrlKey || event.metaKey)) return undefined;
   if (event.ctrlKey || event.metaKey) return commandOf(key, event);
-  if (event.altKey || takesLetters(event.target)) return undefined;
+  if (event.altKey) return undefined;
+  // The one key that is the same in a field, because Tab would take too long out of it.
+  if (key === 'f6') return done(goAcross);
+  if (takesLetters(event.target)) return undefined;
   return letterOf(key);
 }
 
@@ -65,6 +70,7 @@ function letterOf(key: string): Action | undefined {
   if (pane !== undefined) {
     return done(() => {
       useAppStore.getState().showPane(pane.id);
+      say(`Pane: ${pane.label}`);
     });
   }
   switch (key) {
@@ -78,6 +84,10 @@ function letterOf(key: string): Action | undefined {
       });
     case 'p':
       return done(nextPlan);
+    case 'l':
+      return done(goToLedger);
+    case 'b':
+      return done(goToPane);
     case '?':
       return done(() => {
         openDialog('keys');
@@ -114,7 +124,14 @@ function stepCondition(by: 1 | -1): void {
   const bases = basesOf(project);
   const index = bases.findIndex((basis) => isSame(basis, question.basis));
   const next = bases[(index + by + bases.length) % bases.length];
-  if (next !== undefined && !isSame(next, question.basis)) store.chooseBasis(next);
+  if (next === undefined || isSame(next, question.basis)) return;
+  store.chooseBasis(next);
+  say(basisText(project, next));
+}
+
+function basisText({ conditions, profile }: Project, basis: LedgerBasis): string {
+  if (basis.kind === 'profile') return `Course profile: ${profile?.name ?? ''}`;
+  return `Condition: ${conditions.find(({ id }) => id === basis.conditionId)?.name ?? ''}`;
 }
 
 function basesOf({ conditions, profile }: Project): readonly LedgerBasis[] {
@@ -133,5 +150,9 @@ function nextPlan(): void {
   if (project === null) return;
   const ids: readonly (string | null)[] = [...project.plans.map(({ id }) => id), null];
   const next = ids[(ids.indexOf(question.planId) + 1) % ids.length] ?? null;
-  if (next !== question.planId) store.choosePlan(next);
+  if (next === question.planId) return;
+  store.choosePlan(next);
+  // As sailed is held against nothing.
+  if (next === null) store.chooseAgainst(null);
+  say(next === null ? 'As sailed' : `Plan: ${project.plans.find(({ id }) => id === next)?.name ?? ''}`);
 }

@@ -1,7 +1,7 @@
 import { refusal, type EditAnswer } from '../project/edit/answer';
 import type { Project } from '../project/file/schema';
 import type { SliceCreator } from './appState';
-import { timesOf } from './historyView';
+import { redoLabelOf, timesOf, undoLabelOf } from './historyView';
 
 /** The edit that led to the project as it is. */
 export interface Step {
@@ -12,6 +12,13 @@ export interface Step {
 }
 
 export const noStep: Step = { label: '', continues: false };
+
+/** One use of undo or redo; each makes another of these. */
+export interface Turn {
+  readonly kind: 'undo' | 'redo';
+  /** The step that was taken back or done again; null where there was none. */
+  readonly label: string | null;
+}
 
 /** Edits of one group that follow each other faster than this, ms, are one step. */
 export const groupPauseMs = 1000;
@@ -25,6 +32,8 @@ export interface EditOptions {
 
 export interface HistorySlice {
   readonly step: Step;
+  /** The last undo or redo; null before the first. */
+  readonly turn: Turn | null;
   /**
    * Runs an edit on the open project. A refusal changes nothing and is handed back for the field to show, as are the
    * edit's message and new ids.
@@ -51,6 +60,7 @@ export const historySlice: SliceCreator<HistorySlice> = (set, get, store) => {
 
   return {
     step: noStep,
+    turn: null,
 
     edit: (label, change, { group, isHeld = false } = {}) => {
       const before = get().project;
@@ -68,11 +78,15 @@ export const historySlice: SliceCreator<HistorySlice> = (set, get, store) => {
     },
     undo: () => {
       openGroup = null;
+      const label = undoLabelOf(get(), timesOf(store));
       timesOf(store).undo();
+      set({ turn: { kind: 'undo', label } });
     },
     redo: () => {
       openGroup = null;
+      const label = redoLabelOf(timesOf(store));
       timesOf(store).redo();
+      set({ turn: { kind: 'redo', label } });
     },
   };
 };

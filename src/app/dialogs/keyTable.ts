@@ -15,6 +15,7 @@ export const keyTable: readonly KeyGroup[] = [
       ['Ctrl Shift Z, Ctrl Y', 'Redo'],
       ['Ctrl S', 'Save to a file'],
       ['Ctrl O', 'Open a file'],
+      ['F6', 'From the ledger to the pane beside it, and back'],
     ],
   },
   {
@@ -23,6 +24,8 @@ export const keyTable: readonly KeyGroup[] = [
       ['1 to 5', 'The panes beside the ledger, in the order of their words'],
       ['[ and ]', 'Condition before, condition after'],
       ['p', 'Next plan; after the last, as sailed'],
+      ['l', 'To the rows of the ledger'],
+      ['b', 'To the pane beside the ledger'],
       ['?', 'This sheet'],
     ],
   },

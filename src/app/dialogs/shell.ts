@@ -1,6 +1,6 @@
 import { create } from 'zustand';
 
-export type DialogName = 'projects' | 'new' | 'keys';
+export type DialogName = 'projects' | 'new' | 'keys' | 'units';
 
 interface Shell {
   readonly dialog: DialogName | null;

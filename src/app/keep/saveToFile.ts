@@ -14,5 +14,6 @@ export function saveToFile(): void {
     return;
   }
   const [error] = saved.errors;
-  addFinding({ kind: 'trouble', text: `Not saved to a file: ${error?.path ?? ''} ${error?.message ?? ''}.` });
+  const words = [error?.path, error?.message].filter(Boolean).join(' ');
+  addFinding({ kind: 'trouble', text: `Not saved to a file: ${words}.` });
 }

@@ -1,3 +1,4 @@
+import { roughnessByFinish } from '../../physics/section/roughness';
 import type { Project, ProjectFitting, ProjectPoint, ProjectShape, RefitItem } from '../file/schema';
 import type { FittingState, PartOwners } from '../core/fittingState';
 
@@ -103,7 +104,19 @@ function slimmed(
       `The new diameter is not smaller than the one ${state.fitting.name} has by then.`,
     );
   }
+  if (roughnessOf(shape.surface) > diameter.m / 2) {
+    return contradiction(
+      'change.diameter',
+      `The surface of ${state.fitting.name} is rougher than half the new diameter: no such bar can be.`,
+    );
+  }
   return withShape(state, { ...shape, diameter }, { size: owner }, 'change.diameter');
+}
+
+/** Height of the roughness, m. */
+function roughnessOf(surface: Extract<ProjectShape, { kind: 'roundBar' }>['surface']): number {
+  if (surface.kind === 'smooth') return 0;
+  return surface.kind === 'finish' ? roughnessByFinish[surface.finish] : surface.roughnessM;
 }
 
 type ProjectBasis = Extract<ProjectShape, { kind: 'roundBar' }>['diameter']['basis'];

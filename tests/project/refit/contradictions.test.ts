@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { between, point } from '../../../src/project/file/blankParts';
+import { asSailed } from '../../../src/project/core/fittingState';
+import { between, blankProject, point, roundBar } from '../../../src/project/file/blankParts';
+import { applyItem } from '../../../src/project/refit/applyItem';
 import { applied, item, pole, removed, slim, statuses, stowedAway } from './support';
 
 const moved = { kind: 'moved', placement: between(point(1, -1, 1.5), point(1, 1, 1.9)) } as const;
@@ -45,6 +47,37 @@ describe('an item contradicts', () => {
     const twice = applied(item('a', 'pole', slim(0.05)), item('b', 'pole', slim(0.07)));
     expectContradiction(twice, 'change.diameter', 'not smaller');
     expect(twice.after.get('pole')?.fitting.shape).toMatchObject({ diameter: { m: 0.05 } });
+  });
+
+  it('the surface: no bar is rougher than half its diameter', () => {
+    const rough = {
+      ...pole,
+      shape: { ...roundBar(0.1), surface: { kind: 'roughness', roughnessM: 0.004 } },
+    } as const;
+    const at = (diameterM: number) => {
+      const change = slim(diameterM);
+      const states = new Map([['pole', asSailed(rough)]]);
+      return applyItem(blankProject({ fittings: [rough] }), 'plan', item('a', 'pole', change), states);
+    };
+    expect(at(0.008).ok).toBe(true);
+    expect(at(0.0079)).toMatchObject({
+      ok: false,
+      contradiction: {
+        field: 'change.diameter',
+        message: expect.stringContaining('rougher than half') as string,
+      },
+    });
+  });
+
+  it('the surface, by its finish: rust of 2 mm needs more than 4 mm', () => {
+    const rusty = {
+      ...pole,
+      shape: { ...roundBar(0.1), surface: { kind: 'finish', finish: 'rust' } },
+    } as const;
+    const states = new Map([['pole', asSailed(rusty)]]);
+    const applied = (diameterM: number) =>
+      applyItem(blankProject({ fittings: [rusty] }), 'plan', item('a', 'pole', slim(diameterM)), states).ok;
+    expect([applied(0.004), applied(0.0039)]).toEqual([true, false]);
   });
 
   it('the ledger: a fitting left out of the sums has nothing to save', () => {

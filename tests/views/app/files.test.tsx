@@ -3,6 +3,7 @@ import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { App } from '../../../src/app/App';
 import { ErrorBoundary } from '../../../src/app/ErrorBoundary';
+import { openFile } from '../../../src/app/openFile';
 import { mostBytes } from '../../../src/project/file/guard';
 import { useAppStore } from '../../../src/state/appStore';
 import { everyKind } from '../ledger/openProjects';
@@ -69,12 +70,47 @@ describe('opening', () => {
     await openPage();
     const file = new File(['{}'], 'huge.json', { type: 'application/json' });
     Object.defineProperty(file, 'size', { value: mostBytes + 1 });
-    const read = vi.spyOn(file, 'text');
+    const read = vi.spyOn(file, 'arrayBuffer');
     await choose(file);
     await waitFor(() => {
       expect(screen.getByText(/the file is larger than 8 MB/)).toBeTruthy();
     });
     expect(read).not.toHaveBeenCalled();
+  });
+
+  it('says which encoding a file must have, and takes a byte order mark', async () => {
+    await openPage();
+    const text = JSON.stringify({ ...everyKind(), name: 'Bläser' }, null, 2);
+    await choose(new File([Uint8Array.from(text, (each) => each.charCodeAt(0))], 'latin1.json'));
+    expect(
+      await screen.findByText(/not UTF-8 text: line \d+ holds .* such as Latin-1; save it again/),
+    ).toBeTruthy();
+    const wide = Uint8Array.from(Array.from(text, (each) => [each.charCodeAt(0), 0]).flat());
+    await choose(new File([wide], 'utf16.json'));
+    expect(await screen.findByText(/the file is UTF-16 text, not UTF-8/)).toBeTruthy();
+    expect(screen.getByRole('heading', { name: 'Quillamoor' })).toBeTruthy();
+    await choose(new File(['\uFEFF', text], 'marked.json'));
+    expect(await screen.findByTitle('Bläser')).toBeTruthy();
+  });
+
+  it('isolates the direction of a file name from the words around it', async () => {
+    await openPage();
+    await choose(new File(['['], '\u202Enosj.json'));
+    expect((await screen.findByText('\u202Enosj.json')).tagName).toBe('BDI');
+  });
+
+  it('says that a file cannot be read, and leaves errors of its own to be seen', async () => {
+    const file = new File(['{}'], 'gone.json');
+    vi.spyOn(file, 'arrayBuffer').mockRejectedValue(new DOMException('gone', 'NotFoundError'));
+    await openFile(file);
+    expect(useAppStore.getState().openFailure?.errors[0]?.message).toMatch(/could not read the file/);
+    const own = new Error('an error of our own');
+    useAppStore.setState({
+      openText: () => {
+        throw own;
+      },
+    });
+    await expect(openFile(new File(['{}'], 'good.json'))).rejects.toBe(own);
   });
 
   it('shows a hostile file name as text', async () => {
