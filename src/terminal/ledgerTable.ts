@@ -1,6 +1,7 @@
 import type { Project } from '../project/file/schema';
 import type { ProjectLedger } from '../project/ledger/ledgerTypes';
 import { cautions } from '../project/wording/cautions';
+import { exclusionText } from '../project/wording/noReason';
 import { noticeText } from '../project/wording/noticeText';
 import { formatQuantity } from '../units/print';
 import { conditionLines } from './conditionLines';
@@ -60,7 +61,9 @@ function leftOutLines({ rows }: ProjectLedger): string[] {
   return rows.flatMap(({ number, fitting, excludedReason }) =>
     excludedReason === null
       ? []
-      : wrap(`Left out of the sums: ${formatCount(number)} ${fitting.name} (${excludedReason})`),
+      : wrap(
+          `Left out of the sums: ${formatCount(number)} ${fitting.name} (${exclusionText(excludedReason)})`,
+        ),
   );
 }
 

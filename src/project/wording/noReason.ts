@@ -1,2 +1,4 @@
-/** The reason of a fitting that was left out by a single key, until somebody types theirs. */
-export const noReasonYet = 'No reason given yet';
+/** Why a fitting is left out of the sums; a single key leaves it out before anybody has typed a reason. */
+export function exclusionText(reason: string): string {
+  return reason.trim() === '' ? 'no reason given yet' : reason;
+}

@@ -1,4 +1,4 @@
-import { memo, useState } from 'react';
+import { memo, useState, type RefObject } from 'react';
 import { ledgerBarGeometry } from '../../charts/ledgerBarGeometry';
 import { trackPowerScale } from '../../charts/ledgerBarScale';
 import type { Project } from '../../project/file/schema';
@@ -7,20 +7,22 @@ import { OutsideMark } from '../../ui/OutsideMark';
 import { useMediaQuery } from '../../ui/useMediaQuery';
 import { flagKey } from './flagLetters';
 import { footnotesOf, type Footnote } from './footnotes';
+import { ledgerCells } from './LedgerCells';
 import { LedgerColumns } from './LedgerColumns';
 import { AxisLabels } from './LedgerHead';
-import type { RowSetting } from './LedgerRowView';
 import { LedgerTotals } from './LedgerTotals';
-import { SideCells } from './SideCells';
+import type { RowSetting } from './rowSetting';
 
 interface LedgerFootProps {
   readonly project: Project;
   readonly ledger: ProjectLedger;
   readonly setting: RowSetting;
+  /** The box of the total, which is kept under the rows when they are scrolled sideways. */
+  readonly totalBox: RefObject<HTMLDivElement | null>;
 }
 
 /** What never scrolls away: cautions, key, double rule and total. */
-export const LedgerFoot = memo(function LedgerFoot({ project, ledger, setting }: LedgerFootProps) {
+export const LedgerFoot = memo(function LedgerFoot({ project, ledger, setting, totalBox }: LedgerFootProps) {
   return (
     <footer className="ledger-foot">
       <Footnotes footnotes={footnotesOf(ledger)} />
@@ -31,11 +33,14 @@ export const LedgerFoot = memo(function LedgerFoot({ project, ledger, setting }:
           </span>
         ))}
         <span>
-          <i>number in italics</i> rank unsure
+          <u>number</u> rank safe
         </span>
+        {setting.columns.includes('price') && <span>Order and rank: by track power.</span>}
         <span className="bar-key">Bars: filled after, hatched saved, crossed added; line, spread.</span>
       </p>
-      <TotalTable ledger={ledger} setting={setting} />
+      <div className="total-scroll" ref={totalBox}>
+        <TotalTable project={project} ledger={ledger} setting={setting} />
+      </div>
       <LedgerTotals project={project} ledger={ledger} places={setting.places} shown={setting.shown} />
     </footer>
   );
@@ -85,14 +90,15 @@ function FootnoteText({ about, text, isOutside }: Footnote) {
 }
 
 /** The total on a scale of its own, in the columns of the rows above it. */
-function TotalTable({ ledger, setting }: { readonly ledger: ProjectLedger; readonly setting: RowSetting }) {
+function TotalTable({ project, ledger, setting }: Omit<LedgerFootProps, 'totalBox'>) {
   const { forces, rows } = ledger;
+  const { columns, shown, places, leastWidthPx } = setting;
   const count = rows.filter(({ excludedReason }) => excludedReason === null).length;
   const scale = trackPowerScale([forces], setting.scale.widthPx);
   return (
-    <table className="ledger-table total-table">
+    <table className="ledger-table total-table" style={{ minWidth: leastWidthPx }}>
       <caption className="visually-hidden">Total of the forces that act, columns as in the ledger</caption>
-      <LedgerColumns barWidthPx={scale.widthPx} hasFullPrice={setting.hasFullPrice} widths={setting.widths} />
+      <LedgerColumns setting={setting} />
       <tbody>
         <tr className="total-row">
           <td className="column-number" />
@@ -100,18 +106,16 @@ function TotalTable({ ledger, setting }: { readonly ledger: ProjectLedger; reado
             {count === 1 ? 'The one fitting' : `All ${count} fittings`}
           </th>
           <td className="column-flags" />
-          <td className="column-coefficient" />
-          <td className="column-spread" />
-          <td className="column-regime" />
-          <SideCells
-            side={forces}
-            shown={setting.shown}
-            places={setting.places}
-            hasFullPrice={setting.hasFullPrice}
-            bar={ledgerBarGeometry(forces, scale, { shown: setting.shown, heightPx: 20 })}
-            axis={<AxisLabels scale={scale} />}
-            isChanged={rows.some(({ isChanged }) => isChanged)}
-          />
+          {ledgerCells({
+            columns,
+            side: forces,
+            shown,
+            places,
+            fittings: project.fittings,
+            bar: ledgerBarGeometry(forces, scale, { shown, heightPx: 20 }),
+            axis: <AxisLabels scale={scale} />,
+            isChanged: rows.some(({ isChanged }) => isChanged),
+          })}
         </tr>
       </tbody>
     </table>

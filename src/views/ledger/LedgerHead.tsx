@@ -1,12 +1,11 @@
 import type { PowerScale } from '../../charts/ledgerBarScale';
-
-interface LedgerHeadProps {
-  readonly scale: PowerScale;
-  readonly hasFullPrice: boolean;
-}
+import { printUnit } from '../../units/print';
+import { headText, shortUnit } from './columnWidths';
+import { columnHeads, isInSight, stateOf, type ColumnId } from './ledgerColumns';
+import type { RowSetting } from './rowSetting';
 
 /** Heads in lower case, the unit once under each; over the bars stands their scale. */
-export function LedgerHead({ scale, hasFullPrice }: LedgerHeadProps) {
+export function LedgerHead({ setting }: { readonly setting: RowSetting }) {
   return (
     <thead>
       <tr>
@@ -19,55 +18,60 @@ export function LedgerHead({ scale, hasFullPrice }: LedgerHeadProps) {
         <th scope="col" className="column-flags">
           <span className="visually-hidden">flags</span>
         </th>
-        <th scope="col" className="column-coefficient">
-          <span className="visually-hidden">coefficient</span>
-          <span className="over-columns" aria-hidden="true">
-            coefficient, spread
-          </span>
-        </th>
-        <th scope="col" className="column-spread">
-          <span className="visually-hidden">spread of the coefficient</span>
-        </th>
-        <th scope="col" className="column-regime">
-          regime
-        </th>
-        <UnitHead className="column-drag" name="drag" unit="N" explained="force against the track" />
-        <UnitHead className="column-air" name="air" unit="W" explained="air power" />
-        <UnitHead className="column-before" name="before" unit="W" explained="track power" />
-        <UnitHead className="column-after" name="after" unit="W" explained="track power" />
-        {hasFullPrice && (
-          <UnitHead
-            className="column-price"
-            name="full"
-            unit="price W"
-            explained="full price: track power with what side force and heel cost"
-          />
+        {setting.columns.map((id) =>
+          id === 'bar' ? (
+            <th key={id} scope="col" className="column-bar">
+              <span className="bar-title">{barTitle()}</span>
+              <AxisLabels scale={setting.scale} />
+            </th>
+          ) : (
+            <Head key={id} id={id} setting={setting} />
+          ),
         )}
-        <th scope="col" className="column-bar">
-          <span className="bar-title">track power</span>
-          <AxisLabels scale={scale} />
-        </th>
-        <UnitHead className="column-saving" name="saving" unit="W" explained="saving in track power" />
       </tr>
     </thead>
   );
 }
 
-interface UnitHeadProps {
-  readonly className: string;
-  readonly name: string;
-  readonly unit: string;
-  readonly explained: string;
+/** The axis has no room for a unit of several words. */
+function barTitle(): string {
+  const unit = printUnit('W');
+  return unit.includes('(') ? `${columnHeads.bar.name}, ${unit}` : columnHeads.bar.name;
 }
 
-function UnitHead({ className, name, unit, explained }: UnitHeadProps) {
+const leftAligned: readonly ColumnId[] = ['coefficientSpread', 'regime', 'spread', 'savingSpread', 'doubts'];
+
+/** Name, unit, and the state where two are in sight. */
+function Head({ id, setting }: { readonly id: ColumnId; readonly setting: RowSetting }) {
+  const { name, explained, unit, hasState } = columnHeads[id];
+  const { shown, hasPlan } = setting;
+  if (!isInSight(id, shown)) return <td />;
+  const state = hasState && hasPlan && shown === 'both' ? stateOf(id, shown) : '';
+  const isLong = name.includes(' ');
+  const secondLine = joined(unit === undefined || isLong ? '' : shortUnit(unit), state, ' ');
   return (
-    <th scope="col" className={`number ${className}`} title={`${explained}, ${unit}`}>
-      {name}
-      <span className="head-unit">{unit}</span>
+    <th
+      scope="col"
+      className={leftAligned.includes(id) ? `column-${id}` : `number column-${id}`}
+      title={joined(explained, joined(unit === undefined ? '' : printUnit(unit), state, ', '), ', ')}
+    >
+      {isLong ? headText(id) : name}
+      {hiddenNames[id] !== undefined && <span className="visually-hidden"> {hiddenNames[id]}</span>}
+      {secondLine !== '' && <span className="head-line"> {secondLine}</span>}
     </th>
   );
 }
+
+function joined(first: string, second: string, between: string): string {
+  return [first, second].filter((part) => part !== '').join(between);
+}
+
+/** Three heads say "spread"; the eye sees of what. */
+const hiddenNames: Partial<Record<ColumnId, string>> = {
+  coefficientSpread: 'of the coefficient',
+  spread: 'of the track power',
+  savingSpread: 'of the saving',
+};
 
 /** A mark closer to the right end than this, px, has its label to the left of it, or it would be cut. */
 const endRoomPx = 16;

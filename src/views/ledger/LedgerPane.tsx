@@ -1,20 +1,25 @@
-import { useMemo, useState, type ReactNode } from 'react';
-import { trackPowerScale } from '../../charts/ledgerBarScale';
+import { useMemo, useRef, useState, type CSSProperties, type ReactNode } from 'react';
+import { useWidth } from '../../charts/useWidth';
 import type { Project } from '../../project/file/schema';
 import type { ProjectLedger } from '../../project/ledger/ledgerTypes';
 import { cautions } from '../../project/wording/cautions';
 import { useAppStore, useLedger } from '../../state/appStore';
+import { ledgerOf } from '../../state/ledgerOf';
+import { usePreferences } from '../../state/preferences';
 import { useMediaQuery } from '../../ui/useMediaQuery';
+import { toSi } from '../../units/convert';
+import { formatQuantity } from '../../units/print';
+import { ColumnsChoice } from './ColumnsChoice';
 import { LedgerFoot } from './LedgerFoot';
-import { ledgerGroups, selectableIds, type LedgerGroup } from './ledgerGroups';
-import { ledgerPlaces, numberWidths } from './ledgerPlaces';
-import type { RowSetting } from './LedgerRowView';
+import { ledgerGroups, selectableIds } from './ledgerGroups';
 import { LedgerTable, type LedgerActions } from './LedgerTable';
 import { PlanSection } from './PlanSection';
 import { RowActions } from './RowActions';
 import { runRowCommand } from './rowCommands';
+import { rowSetting, type RowSetting } from './rowSetting';
 import './ledger.css';
 import './ledgerFoot.css';
+import './ledgerWide.css';
 import './plan.css';
 import './rowActions.css';
 
@@ -74,41 +79,77 @@ interface FilledLedgerProps extends LedgerPaneProps {
   readonly ledger: ProjectLedger;
 }
 
+/** Wider than any page: until it is measured, and where nothing is laid out, all columns fit. */
+const unknownWidthPx = 10_000;
+
 function FilledLedger({ project, ledger, onPick, renderInPlace }: FilledLedgerProps) {
   const shown = useAppStore((state) => state.shown);
   const selectedId = useAppStore((state) => state.selectedFittingId);
   const pickedIds = useAppStore((state) => state.selectedIds);
+  const isCompact = usePreferences((state) => state.isCompact);
   const groups = useMemo(() => ledgerGroups(ledger), [ledger]);
   const setting = useRowSetting(project, ledger);
   const [said, setSaid] = useState('');
-  const actions = useLedgerActions(groups, onPick, renderInPlace, setSaid);
+  const actions = useLedgerActions(onPick, renderInPlace, setSaid);
+  const [scrollRef, widthPx] = useWidth<HTMLDivElement>(unknownWidthPx);
+  const totalBox = useRef<HTMLDivElement>(null);
   const total = shown === 'after' ? ledger.forces.after : ledger.forces.before;
+  const isWide = setting.leastWidthPx > widthPx;
   return (
-    <div className="ledger" data-shown={shown}>
-      <div className="ledger-scroll">
-        <p className="ledger-title">
-          <Question project={project} ledger={ledger} />
-        </p>
-        <RowActions onCommand={actions.onCommand} onEdit={actions.onEdit} said={said} />
-        <LedgerTable
-          groups={groups}
-          setting={setting}
-          totalW={total.outcome.trackPowerW}
-          selectedId={selectedId}
-          pickedIds={pickedIds}
-          actions={actions}
-        />
-        <AddLine />
-        {ledger.losses.losses.length === 0 && (
-          <p className="no-losses fine">Losses against a reference: none in this project.</p>
-        )}
-        {ledger.plan !== null && <PlanSection project={project} account={ledger.plan} />}
-        {ledger.against !== null && <PlanSection project={project} account={ledger.against} />}
-        <Cautions />
+    <div
+      className={isWide ? 'ledger ledger-wide' : 'ledger'}
+      data-compact={isCompact}
+      style={ledgerStyle(setting, widthPx)}
+    >
+      <div
+        className="ledger-scroll"
+        ref={scrollRef}
+        onScroll={({ currentTarget }) => {
+          totalBox.current?.scrollTo({ left: currentTarget.scrollLeft });
+        }}
+      >
+        <div className="ledger-sheet">
+          <div className="ledger-head">
+            <p className="ledger-title">
+              <Question project={project} ledger={ledger} />
+            </p>
+            <ColumnsChoice />
+          </div>
+          <RowActions onCommand={actions.onCommand} onEdit={actions.onEdit} said={said} />
+          <LedgerTable
+            groups={groups}
+            setting={setting}
+            fittings={project.fittings}
+            totalW={total.outcome.trackPowerW}
+            selectedId={selectedId}
+            pickedIds={pickedIds}
+            actions={actions}
+          />
+          <AddLine />
+          {ledger.losses.losses.length === 0 && (
+            <p className="no-losses fine">Losses against a reference: none in this project.</p>
+          )}
+          {ledger.plan !== null && <PlanSection project={project} account={ledger.plan} />}
+          {ledger.against !== null && <PlanSection project={project} account={ledger.against} />}
+          <Cautions />
+        </div>
       </div>
-      <LedgerFoot project={project} ledger={ledger} setting={setting} />
+      <LedgerFoot project={project} ledger={ledger} setting={setting} totalBox={totalBox} />
     </div>
   );
+}
+
+/** What paper has room for without making the table smaller, px. */
+const paperWidthPx = 700;
+
+/** Lengths that only the script knows, for the style sheet. */
+function ledgerStyle({ leastWidthPx, rowHeightPx }: RowSetting, widthPx: number): CSSProperties {
+  return {
+    '--row': `${rowHeightPx}px`,
+    '--table-width': `${leastWidthPx}px`,
+    '--box-width': `${widthPx}px`,
+    '--paper-zoom': Math.min(1, paperWidthPx / leastWidthPx),
+  } as CSSProperties;
 }
 
 /** What a reader must hold beside every number; on paper too. */
@@ -132,25 +173,30 @@ function pickRange(toFittingId: string, shownIds: readonly string[]): void {
   store.selectRange(toFittingId, shownIds);
 }
 
-/** What clicks, keys and words do to the rows of the store. */
+/** The rows that can be selected, as they stand on the page now. */
+function shownIds(): string[] {
+  const { project, question } = useAppStore.getState();
+  const ledger = project === null ? null : ledgerOf(project, question);
+  return ledger === null ? [] : selectableIds(ledgerGroups(ledger));
+}
+
+/** What clicks, keys and words do to the rows of the store. One object that outlives edits, so that rows stay drawn. */
 function useLedgerActions(
-  groups: readonly LedgerGroup[],
   onPick: () => void,
   renderInPlace: LedgerActions['renderInPlace'],
   say: (said: string) => void,
 ): LedgerActions {
-  return useMemo(() => {
-    const ids = selectableIds(groups);
-    return {
+  return useMemo(
+    () => ({
       onGo: (fittingId, picks) => {
         const store = useAppStore.getState();
-        if (picks === 'range') pickRange(fittingId, ids);
+        if (picks === 'range') pickRange(fittingId, shownIds());
         else if (picks === 'keep') store.moveFocus(fittingId);
         else store.select(fittingId);
       },
       onPick: (fittingId, kind) => {
         const store = useAppStore.getState();
-        if (kind === 'range') pickRange(fittingId, ids);
+        if (kind === 'range') pickRange(fittingId, shownIds());
         else if (kind === 'toggle') store.toggleSelected(fittingId);
         else {
           store.select(fittingId);
@@ -158,7 +204,7 @@ function useLedgerActions(
         }
       },
       onCommand: (command) => {
-        say(runRowCommand(command, ids));
+        say(runRowCommand(command, shownIds()));
       },
       onEdit: () => {
         useAppStore.getState().openEdit();
@@ -171,27 +217,21 @@ function useLedgerActions(
         useAppStore.getState().clearSelected();
       },
       renderInPlace,
-    };
-  }, [groups, onPick, renderInPlace, say]);
+    }),
+    [onPick, renderInPlace, say],
+  );
 }
 
-function useRowSetting(project: Project, ledger: ProjectLedger): RowSetting {
+function useRowSetting({ boat }: Project, ledger: ProjectLedger): RowSetting {
   const shown = useAppStore((state) => state.shown);
+  const preferences = usePreferences();
   const isPhone = useMediaQuery('(max-width: 599px)');
-  const isWide = useMediaQuery('(min-width: 1240px)');
-  const barWidthPx = isPhone ? 104 : isWide ? 132 : 110;
-  return useMemo(() => {
-    const places = ledgerPlaces(ledger);
-    return {
-      boat: project.boat,
-      shown,
-      places,
-      widths: numberWidths(ledger, places),
-      scale: trackPowerScale(ledger.rows, barWidthPx),
-      hasFullPrice: ledger.hasFullPrice,
-      rowHeightPx: isPhone ? 44 : 24,
-    };
-  }, [project, ledger, shown, barWidthPx, isPhone]);
+  const isRoomy = useMediaQuery('(min-width: 1560px)');
+  const barWidthPx = isPhone ? 104 : isRoomy ? 132 : 110;
+  return useMemo(
+    () => rowSetting({ boat, ledger, shown, preferences, isPhone, barWidthPx }),
+    [boat, ledger, shown, preferences, isPhone, barWidthPx],
+  );
 }
 
 /** What the ledger is about, in one line. */
@@ -199,7 +239,7 @@ function Question({ project, ledger }: { readonly project: Project; readonly led
   const { basis, planId, againstPlanId } = ledger.question;
   const where =
     basis.kind === 'profile'
-      ? `over the course profile ${project.profile?.name ?? ''}`
+      ? `over the course profile ${project.profile?.name ?? ''}, ${hoursText(ledger)} in all`
       : `in ${project.conditions.find(({ id }) => id === basis.conditionId)?.name ?? ''}`;
   const planName = (id: string | null): string => project.plans.find((plan) => plan.id === id)?.name ?? '';
   const saves = planId === null ? '' : `, and what ${planName(planId)} saves`;
@@ -214,4 +254,9 @@ function Question({ project, ledger }: { readonly project: Project; readonly led
       </span>
     </>
   );
+}
+
+function hoursText({ parts }: ProjectLedger): string {
+  const hours = parts.reduce((sum, part) => sum + (part.hours ?? 0), 0);
+  return formatQuantity(toSi(hours, 'h'), 'h');
 }

@@ -1,27 +1,16 @@
-import { memo, type MouseEvent, type ReactNode } from 'react';
+import { memo, useMemo, type MouseEvent, type ReactElement, type ReactNode } from 'react';
 import { ledgerBarGeometry } from '../../charts/ledgerBarGeometry';
-import { isOutsideValidity, type PowerScale } from '../../charts/ledgerBarScale';
-import type { ProjectBoat } from '../../project/file/schema';
+import { isOutsideValidity } from '../../charts/ledgerBarScale';
+import { zeroResult } from '../../physics/ledger/ledgerSums';
+import type { ProjectBoat, ProjectFitting } from '../../project/file/schema';
 import type { LedgerRow } from '../../project/ledger/ledgerTypes';
-import type { Shown } from '../../state/appStore';
+import { exclusionText } from '../../project/wording/noReason';
 import { fittingSize } from '../../ui/fittingSize';
 import { OutsideMark } from '../../ui/OutsideMark';
-import { coefficientText } from './coefficientText';
 import { flagLetters } from './flagLetters';
+import { EmptyCells, ledgerCells } from './LedgerCells';
 import type { RowInPlaceProps } from './RowInPlace';
-import type { LedgerPlaces, NumberWidths } from './ledgerPlaces';
-import { SideCells } from './SideCells';
-
-/** What all rows share. */
-export interface RowSetting {
-  readonly boat: ProjectBoat;
-  readonly shown: Shown;
-  readonly places: LedgerPlaces;
-  readonly widths: NumberWidths;
-  readonly scale: PowerScale;
-  readonly hasFullPrice: boolean;
-  readonly rowHeightPx: number;
-}
+import type { RowSetting } from './rowSetting';
 
 /** How a row is picked by hand: alone, along with others, or with all on the way. */
 export type PickKind = 'one' | 'toggle' | 'range';
@@ -78,9 +67,15 @@ function rowClass(kind: string, isSelected: boolean, isPicked: boolean | undefin
   return [kind, isSelected && 'selected', isPicked === true && 'picked'].filter(Boolean).join(' ');
 }
 
+/** A row names its fitting already, so its doubts need not. */
+const noNames: readonly ProjectFitting[] = [];
+
+/** No bar: only the grid of the rows runs through. */
+export const noBar = { before: zeroResult, after: zeroResult };
+
 /**
- * One fitting: a button in its name selects it, and so does a click anywhere in the row. Remembered, because moving the
- * selection draws two rows anew and not all of them.
+ * One fitting: a button in its name selects it, and so does a click anywhere in the row. Remembered, because an edit or
+ * a move of the selection draws the one or two rows anew that it touches, and not all of them.
  */
 export const LedgerRowView = memo(function LedgerRowView({
   row,
@@ -92,9 +87,8 @@ export const LedgerRowView = memo(function LedgerRowView({
   handlers,
 }: LedgerRowProps) {
   const { fittingId, fitting, number } = row;
-  const { boat, shown, places, scale, hasFullPrice, rowHeightPx } = setting;
-  const size = fittingSize(fitting, boat);
-  const isOutside = isOutsideValidity(row.notices);
+  const { boat, shown, places, columns, scale, rowHeightPx } = setting;
+  const size = useMemo(() => sizeTexts(fitting, boat), [fitting, boat]);
   const isWithheld = row.withheldItemIds.length > 0;
   return (
     <tr
@@ -104,7 +98,7 @@ export const LedgerRowView = memo(function LedgerRowView({
       }}
     >
       <td
-        className={row.isRankSafe === false ? 'number column-number rank-unsure' : 'number column-number'}
+        className={row.isRankSafe === true ? 'number column-number rank-safe' : 'number column-number'}
         title={rankText(row)}
       >
         {number}
@@ -112,7 +106,7 @@ export const LedgerRowView = memo(function LedgerRowView({
       <th
         scope="row"
         className={isInPlace ? 'column-name open-in-place' : 'column-name'}
-        title={isInPlace ? undefined : `${fitting.name}, ${size}`}
+        title={isInPlace ? undefined : `${fitting.name}, ${size.whole}`}
         onDoubleClick={() => {
           handlers.onOpenInPlace(fittingId);
         }}
@@ -120,77 +114,86 @@ export const LedgerRowView = memo(function LedgerRowView({
         <span className="name-line">
           <NameButton fittingId={fittingId} isSelected={isSelected} isTabStop={isTabStop} isPicked={isPicked}>
             {fitting.name}
-          </NameButton>
-          <span className="size">{size}</span>
+          </NameButton>{' '}
+          <span className="size">{size.breaking}</span>
         </span>
         {isInPlace && handlers.renderInPlace({ fitting, onClose: handlers.onCloseInPlace })}
       </th>
-      <td className="column-flags">
-        {flagLetters(fitting.flags).map(({ letter, words }) => (
-          <abbr key={letter} title={words}>
-            {letter}
-          </abbr>
-        ))}
-      </td>
-      <CoefficientCells row={row} shown={shown} isOutside={isOutside} />
-      <SideCells
-        side={row}
-        shown={shown}
-        places={places}
-        hasFullPrice={hasFullPrice}
-        bar={ledgerBarGeometry(row, scale, { shown, heightPx: rowHeightPx })}
-        isChanged={row.isChanged}
-        savingNote={isWithheld && !row.isChanged ? 'waits' : undefined}
-      />
+      {flagCell(row)}
+      {ledgerCells({
+        columns,
+        side: row,
+        shown,
+        places,
+        fittings: noNames,
+        bar: ledgerBarGeometry(row, scale, { shown, heightPx: rowHeightPx }),
+        isChanged: row.isChanged,
+        savingNote: isWithheld && !row.isChanged ? 'waits' : undefined,
+      })}
     </tr>
   );
-});
+}, areSame);
 
-/** The rank and how sure it is. Numbers of rows whose rank is unsure are set in italics, as the key says. */
+function areSame({ row: a, ...before }: LedgerRowProps, { row: b, ...after }: LedgerRowProps): boolean {
+  return (
+    isSameRow(a, b) &&
+    (Object.keys(after) as (keyof typeof after)[]).every((key) => before[key] === after[key])
+  );
+}
+
+/** True when a row of a new ledger prints what the old one did: a row that no edit touched keeps its two results. */
+function isSameRow(a: LedgerRow, b: LedgerRow): boolean {
+  return (
+    a === b ||
+    (rowKeys.every((key) => a[key] === b[key]) &&
+      a.withheldItemIds.length === b.withheldItemIds.length &&
+      a.notices.length === b.notices.length)
+  );
+}
+
+const rowKeys = [
+  'fitting',
+  'number',
+  'excludedReason',
+  'before',
+  'after',
+  'isChanged',
+  'rank',
+  'isRankSafe',
+] as const satisfies readonly (keyof LedgerRow)[];
+
+/**
+ * A fitting's size, and the same breaking between its parts alone: where the room is short, what does not fit falls away
+ * whole, so that no number is ever cut.
+ */
+function sizeTexts(fitting: ProjectFitting, boat: ProjectBoat): { whole: string; breaking: string } {
+  const whole = fittingSize(fitting, boat);
+  const breaking = whole
+    .replaceAll(' ', '\u00a0')
+    .replaceAll('–', '\u2060–\u2060')
+    .replace(/([^\d\s])\u00a0×\u00a0/g, '$1 ×\u00a0');
+  return { whole, breaking };
+}
+
+/** The rank and how sure it is. Numbers of rows whose rank is safe are underlined, as the key says. */
 function rankText({ rank, isRankSafe }: LedgerRow): string {
   if (rank === null) return '';
-  const place = `rank ${rank} by cost before`;
+  const place = `rank ${rank} by track power before`;
   if (isRankSafe === null) return place;
   return isRankSafe ? `${place}, safe over every doubt` : `${place}; the next in rank may cost more`;
 }
 
-function CoefficientCells({
-  row,
-  shown,
-  isOutside,
-}: {
-  readonly row: LedgerRow;
-  readonly shown: Shown;
-  readonly isOutside: boolean;
-}) {
-  const { best, spread, regime } = coefficientText(shown === 'after' ? row.after : row.before);
+function flagCell({ notices, fitting }: LedgerRow): ReactElement {
   return (
-    <>
-      <td className="number column-coefficient">{best}</td>
-      <td className="column-spread">{spread}</td>
-      <td className="column-regime" title={regime}>
-        {isOutside && <OutsideMark label="outside its valid range" />} {regime}
-      </td>
-    </>
+    <td className="column-flags">
+      {isOutsideValidity(notices) && <OutsideMark label="outside its valid range" />}
+      {flagLetters(fitting.flags).map(({ letter, words }) => (
+        <abbr key={letter} title={words}>
+          {letter}
+        </abbr>
+      ))}
+    </td>
   );
-}
-
-/** Empty cells: what the name's says runs over them. */
-export function EmptyCells({ hasFullPrice }: { readonly hasFullPrice: boolean }) {
-  const columns = [
-    'flags',
-    'coefficient',
-    'spread',
-    'regime',
-    'drag',
-    'air',
-    'before',
-    'after',
-    ...(hasFullPrice ? ['price'] : []),
-    'bar',
-    'saving',
-  ];
-  return columns.map((column) => <td key={column} className={`column-${column}`} />);
 }
 
 /** A fitting that is left out of the sums: struck, with the reason in the row. */
@@ -201,8 +204,9 @@ export const ExcludedRow = memo(function ExcludedRow({
   isTabStop,
   isPicked,
   handlers,
-}: Omit<LedgerRowProps, 'isInPlace'>) {
+}: LedgerRowProps) {
   const { fittingId, fitting, number, excludedReason } = row;
+  const reason = exclusionText(excludedReason ?? '');
   const size = fittingSize(fitting, setting.boat);
   return (
     <tr
@@ -216,13 +220,17 @@ export const ExcludedRow = memo(function ExcludedRow({
         <span className="name-line">
           <NameButton fittingId={fittingId} isSelected={isSelected} isTabStop={isTabStop} isPicked={isPicked}>
             <s>{fitting.name}</s>
-          </NameButton>
-          <span className="excluded-reason" title={excludedReason ?? ''}>
-            left out of the sum: {excludedReason}
+          </NameButton>{' '}
+          <span className="excluded-reason" title={reason}>
+            left out of the sum: {reason}
           </span>
         </span>
       </th>
-      <EmptyCells hasFullPrice={setting.hasFullPrice} />
+      <td className="column-flags" />
+      <EmptyCells
+        columns={setting.columns}
+        bar={ledgerBarGeometry(noBar, setting.scale, { heightPx: setting.rowHeightPx })}
+      />
     </tr>
   );
-});
+}, areSame);

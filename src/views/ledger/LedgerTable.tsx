@@ -1,21 +1,15 @@
 import { Fragment, useEffect, useMemo, useRef, useState, type KeyboardEvent } from 'react';
 import { ledgerBarGeometry } from '../../charts/ledgerBarGeometry';
-import { zeroResult } from '../../physics/ledger/ledgerSums';
+import type { ProjectFitting } from '../../project/file/schema';
 import { formatQuantity } from '../../units/print';
-import {
-  EmptyCells,
-  ExcludedRow,
-  LedgerRowView,
-  type PickKind,
-  type RowHandlers,
-  type RowSetting,
-} from './LedgerRowView';
+import { ExcludedRow, LedgerRowView, noBar, type PickKind, type RowHandlers } from './LedgerRowView';
+import { EmptyCells, ledgerCells } from './LedgerCells';
 import { LedgerColumns } from './LedgerColumns';
 import { LedgerHead } from './LedgerHead';
 import { selectableIds, type LedgerGroup } from './ledgerGroups';
 import { meaningOf, type KeyMeaning } from './ledgerKeys';
 import type { RowCommand } from './rowCommands';
-import { SideCells } from './SideCells';
+import type { RowSetting } from './rowSetting';
 import { tailOf } from './tail';
 
 /** What the ledger does with its rows; one object that stays. */
@@ -34,6 +28,8 @@ export interface LedgerActions {
 interface LedgerTableProps {
   readonly groups: readonly LedgerGroup[];
   readonly setting: RowSetting;
+  /** Whose names the doubts of a sum are told with. */
+  readonly fittings: readonly ProjectFitting[];
   /** Track power of the whole ledger in the state that is shown, W. */
   readonly totalW: number;
   readonly selectedId: string | null;
@@ -43,7 +39,7 @@ interface LedgerTableProps {
 
 /** The rows, group by group. Arrow keys move the selection; the tabulator key meets one row only. */
 export function LedgerTable(props: LedgerTableProps) {
-  const { groups, setting, totalW, selectedId, pickedIds, actions } = props;
+  const { groups, setting, fittings, totalW, selectedId, pickedIds, actions } = props;
   const ids = selectableIds(groups);
   const tabStopId = selectedId !== null && ids.includes(selectedId) ? selectedId : ids[0];
   const { tableRef, inPlaceId, handlers, onKeyDown } = useLedgerKeys(ids, selectedId, actions);
@@ -60,6 +56,7 @@ export function LedgerTable(props: LedgerTableProps) {
     <table
       ref={tableRef}
       className="ledger-table"
+      style={{ minWidth: setting.leastWidthPx }}
       onKeyDown={onKeyDown}
       onKeyUp={(event) => {
         // Some browsers press a button when the space bar comes up again.
@@ -70,20 +67,16 @@ export function LedgerTable(props: LedgerTableProps) {
         What each fitting costs, zone by zone, the costliest first. Arrow keys move between the rows, Enter
         edits one, N adds one.
       </caption>
-      <LedgerColumns
-        barWidthPx={setting.scale.widthPx}
-        hasFullPrice={setting.hasFullPrice}
-        widths={setting.widths}
-      />
-      <LedgerHead scale={setting.scale} hasFullPrice={setting.hasFullPrice} />
+      <LedgerColumns setting={setting} />
+      <LedgerHead setting={setting} />
       {groups.map((group) => {
         const tail = tailOf(group.rows, totalW, setting.shown);
         return (
           <tbody key={group.id}>
-            <GroupHead group={group} setting={setting} />
+            <GroupHead group={group} setting={setting} fittings={fittings} />
             {group.rows.map((row, i) => (
               <Fragment key={row.fittingId}>
-                {tail?.from === i && <TailLine share={tail.share} hasFullPrice={setting.hasFullPrice} />}
+                {tail?.from === i && <TailLine share={tail.share} setting={setting} />}
                 <LedgerRowView
                   row={row}
                   isInPlace={row.fittingId === inPlaceId}
@@ -92,7 +85,7 @@ export function LedgerTable(props: LedgerTableProps) {
               </Fragment>
             ))}
             {group.excluded.map((row) => (
-              <ExcludedRow key={row.fittingId} row={row} {...rowProps(row.fittingId)} />
+              <ExcludedRow key={row.fittingId} row={row} isInPlace={false} {...rowProps(row.fittingId)} />
             ))}
           </tbody>
         );
@@ -187,49 +180,56 @@ function placeOf(to: 'up' | 'down' | 'first' | 'last', index: number, count: num
   }
 }
 
+const tailHeightPx = 17;
+
 /** Tells the small rows of a group as one. */
-function TailLine({ share, hasFullPrice }: { readonly share: number; readonly hasFullPrice: boolean }) {
+function TailLine({ share, setting }: { readonly share: number; readonly setting: RowSetting }) {
   return (
     <tr className="tail-line">
       <td className="column-number" />
       <th scope="row" className="column-name fine">
         <span className="tail-words">
-          the rows below here are together {formatQuantity(share, '%')} of all
+          <span className="desk-word">the rows </span>below here
+          <span className="desk-word"> are</span> together {formatQuantity(share, '%')} of all
         </span>
       </th>
-      <EmptyCells hasFullPrice={hasFullPrice} />
+      <td className="column-flags" />
+      <EmptyCells
+        columns={setting.columns}
+        bar={ledgerBarGeometry(noBar, setting.scale, { heightPx: tailHeightPx })}
+      />
     </tr>
   );
 }
 
-/** A sum draws no bar: only the grid of the rows runs through it. */
-const noBar = { before: zeroResult, after: zeroResult };
-const headHeightPx = 24;
+interface GroupHeadProps {
+  readonly group: LedgerGroup;
+  readonly setting: RowSetting;
+  readonly fittings: readonly ProjectFitting[];
+}
 
-function GroupHead({ group, setting }: { readonly group: LedgerGroup; readonly setting: RowSetting }) {
+function GroupHead({ group, setting, fittings }: GroupHeadProps) {
   const { name, pushingElsewhere, rows, sum } = group;
-  const isChanged = rows.some((row) => row.isChanged);
+  const { columns, shown, places, scale, rowHeightPx } = setting;
   return (
     <tr className="group-head">
       <td className="column-number" />
       <th scope="rowgroup" className="column-name">
         <span className="name-line">
-          <span className="group-name">{name}</span>
-          {pushingElsewhere > 0 && <span className="size">without what pushes, below</span>}
+          <span className="group-name">{name}</span>{' '}
+          {pushingElsewhere > 0 && <span className="size">without&nbsp;what&nbsp;pushes</span>}
         </span>
       </th>
       <td className="column-flags" />
-      <td className="column-coefficient" />
-      <td className="column-spread" />
-      <td className="column-regime" />
-      <SideCells
-        side={sum}
-        shown={setting.shown}
-        places={setting.places}
-        hasFullPrice={setting.hasFullPrice}
-        bar={ledgerBarGeometry(noBar, setting.scale, { heightPx: headHeightPx })}
-        isChanged={isChanged}
-      />
+      {ledgerCells({
+        columns,
+        side: sum,
+        shown,
+        places,
+        fittings,
+        bar: ledgerBarGeometry(noBar, scale, { heightPx: rowHeightPx }),
+        isChanged: rows.some((row) => row.isChanged),
+      })}
     </tr>
   );
 }

@@ -3,8 +3,16 @@ import type { Project } from '../../project/file/schema';
 import type { LedgerSide, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import type { Shown } from '../../state/appStore';
 import { massText, moneyText } from '../../ui/balanceTexts';
-import { formatQuantity, formatRange, formatValue } from '../../units/print';
+import {
+  formatQuantity,
+  formatValue,
+  formatValueRange,
+  printUnit,
+  type PrintOptions,
+} from '../../units/print';
+import { shortUnit } from './columnWidths';
 import type { LedgerPlaces } from './ledgerPlaces';
+import { planHeadingId } from './planTexts';
 import { shareOf } from './shares';
 
 interface LedgerTotalsProps {
@@ -56,13 +64,33 @@ export function LedgerTotals({ project, ledger, places, shown }: LedgerTotalsPro
           <span key={fact}>{fact}</span>
         ))}
         {plan !== null && (
-          <span>
-            for {massText(plan.balance.massChangeKg - (against?.balance.massChangeKg ?? 0))} and{' '}
-            {moneyText(plan.balance.cost - (against?.balance.cost ?? 0), project.currency)}
+          <span className="plan-fact">
+            <span>
+              for {massText(plan.balance.massChangeKg - (against?.balance.massChangeKg ?? 0))} and{' '}
+              {moneyText(plan.balance.cost - (against?.balance.cost ?? 0), project.currency)}{' '}
+            </span>
+            <PlanLink planId={plan.planId} count={plan.items.length} />
           </span>
         )}
       </div>
     </div>
+  );
+}
+
+/** The plan's table stands below all rows, out of sight. */
+function PlanLink({ planId, count }: { readonly planId: string; readonly count: number }) {
+  return (
+    <button
+      type="button"
+      className="plan-link"
+      onClick={() => {
+        const heading = document.getElementById(planHeadingId(planId));
+        heading?.focus({ preventScroll: true });
+        scrollToTop(heading);
+      }}
+    >
+      plan: {count === 1 ? 'one item' : `${count} items`}, below
+    </button>
   );
 }
 
@@ -75,6 +103,15 @@ function factsOf({ before, saving }: LedgerSide, totalPaidW: number | null): str
   if (ofAll !== null) facts.push(`before is ${formatQuantity(ofAll, '%')} of what she pays in all`);
   return facts;
 }
+
+/** Moves the rows alone: the page around them must not scroll. */
+function scrollToTop(heading: HTMLElement | null): void {
+  const box = heading?.closest('.ledger-scroll');
+  if (heading === null || box === undefined || box === null) return;
+  box.scrollTop += heading.getBoundingClientRect().top - box.getBoundingClientRect().top - roomAbovePx;
+}
+
+const roomAbovePx = 10;
 
 interface FigureProps {
   readonly label: string;
@@ -96,10 +133,15 @@ function Figure({ label, valueW, item, air, places, isSaving = false }: FigurePr
         <span className={isSaving ? `figure ${valueW < 0 ? 'adds' : 'saves'}` : 'figure'}>
           {formatValue(valueW, 'W', decimals)}
         </span>{' '}
-        W
+        {printUnit('W')}
       </span>
-      <span className="fine">{formatRange(item.low, item.high, 'W', decimals)} by the fittings</span>
-      <span className="fine">{formatRange(air.low, air.high, 'W', decimals)} by wind and density</span>
+      <span className="fine">{rangeText(item, decimals)} by the fittings</span>
+      <span className="fine">{rangeText(air, decimals)} by wind and density</span>
     </div>
   );
+}
+
+/** Under a figure that names its unit in full. */
+function rangeText({ low, high }: Range, decimals: PrintOptions): string {
+  return `${formatValueRange(low, high, 'W', decimals)}\u00a0${shortUnit('W')}`;
 }

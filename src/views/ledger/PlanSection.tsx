@@ -6,7 +6,8 @@ import { useAppStore } from '../../state/appStore';
 import { massText, momentText, moneyText } from '../../ui/balanceTexts';
 import { columnDecimals, formatValue, formatValueRange } from '../../units/print';
 import { flagLetters } from './flagLetters';
-import { itemCautions, statusText } from './planTexts';
+import { shortUnit } from './columnWidths';
+import { itemCautions, planHeadingId, statusText } from './planTexts';
 
 interface PlanSectionProps {
   readonly project: Project;
@@ -20,7 +21,7 @@ export const PlanSection = memo(function PlanSection({ project, account }: PlanS
   const decimals = columnDecimals(account.items.flatMap(powersOf), 'W');
   return (
     <section className="plan-section" aria-label={`Refit plan ${plan.name}`}>
-      <h2>
+      <h2 id={planHeadingId(plan.id)} tabIndex={-1}>
         {plan.name} <span className="muted">its items in their order, against the boat as sailed</span>
       </h2>
       {plan.note !== '' && <p className="plan-note muted">{plan.note}</p>}
@@ -79,14 +80,14 @@ function PlanHead({ currency }: { readonly currency: string }) {
         <th scope="col">fitting</th>
         <th scope="col" className="number">
           saves
-          <span className="head-unit">W</span>
+          <span className="head-unit">{shortUnit('W')}</span>
         </th>
         <th scope="col">
-          <span className="visually-hidden">spread of the saving, W</span>
+          <span className="visually-hidden">spread of the saving, {shortUnit('W')}</span>
         </th>
         <th scope="col" className="number">
           alone
-          <span className="head-unit">W</span>
+          <span className="head-unit">{shortUnit('W')}</span>
         </th>
         <th
           scope="col"
@@ -94,11 +95,11 @@ function PlanHead({ currency }: { readonly currency: string }) {
           title="side force that the item takes away; negative adds side force"
         >
           side saved
-          <span className="head-unit">N</span>
+          <span className="head-unit">{shortUnit('N')}</span>
         </th>
         <th scope="col" className="number">
           mass
-          <span className="head-unit">kg</span>
+          <span className="head-unit">{shortUnit('kg')}</span>
         </th>
         <th scope="col" className="number">
           cost

@@ -39,11 +39,12 @@ export function RowActions({ onCommand, onEdit, said }: RowActionsProps) {
         <button
           type="button"
           className="plain-action"
+          aria-label="Add a fitting"
           onClick={() => {
             useAppStore.getState().setAdding(true);
           }}
         >
-          Add a fitting
+          Add<span className="desk-word">&nbsp;a fitting</span>
         </button>
         {words.map(([word, run]) => (
           <button

@@ -1,5 +1,6 @@
 import { isOutsideValidity } from '../../charts/ledgerBarScale';
 import type { Notice } from '../../physics/fitting/notice';
+import type { RowResult } from '../../physics/ledger/ledgerSums';
 import type { ItemAccount, LedgerRow, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import { noticeText } from '../../project/wording/noticeText';
 import { formatQuantity } from '../../units/print';
@@ -15,7 +16,12 @@ export interface Footnote {
 
 /** Safety first, then what lies outside its range, then the rest; rows with the same words share a line. */
 export function footnotesOf(ledger: ProjectLedger): Footnote[] {
-  const notices = [...rowFootnotes(ledger.rows), ...ledger.notices.map(wholeBoat)];
+  const names = conditionNames(ledger);
+  const course = names.size > 1 ? 'Over the whole course: ' : '';
+  const notices = [
+    ...rowFootnotes(ledger.rows, names),
+    ...ledger.notices.map((notice) => wholeBoat(notice, course)),
+  ];
   return [
     ...safetyFootnotes(ledger),
     ...notices.filter(({ isOutside }) => isOutside),
@@ -23,8 +29,16 @@ export function footnotesOf(ledger: ProjectLedger): Footnote[] {
   ];
 }
 
-function wholeBoat(notice: Notice): Footnote {
-  return { about: '', text: noticeText(notice), isOutside: isOutsideValidity([notice]) };
+function wholeBoat(notice: Notice, opening: string): Footnote {
+  return { about: '', text: opening + noticeText(notice), isOutside: isOutsideValidity([notice]) };
+}
+
+type ConditionNames = ReadonlyMap<string, string>;
+
+/** Names of the conditions of a course; of a single condition nobody need be told. */
+function conditionNames({ parts }: ProjectLedger): ConditionNames {
+  const names = parts.map(({ summary: { condition } }) => [condition.id, condition.name] as const);
+  return new Map(names.length > 1 ? names : []);
 }
 
 interface KnownKind {
@@ -34,12 +48,13 @@ interface KnownKind {
 }
 
 /** One note for each kind: in the words of the first row that has it, and the rows that have it with other values. */
-function rowFootnotes(rows: readonly LedgerRow[]): Footnote[] {
+function rowFootnotes(rows: readonly LedgerRow[], names: ConditionNames): Footnote[] {
   const byKind = new Map<string, KnownKind>();
   for (const row of rows) {
-    for (const { kind, text, isOutside } of remarksOf(row)) {
+    for (const { kind, text, isOutside, where } of remarksOf(row, names)) {
       const name = `${row.number} ${row.fitting.name}`;
-      byKind.set(kind, joined(byKind.get(kind), name, { about: name, text, isOutside }));
+      const known = byKind.get(kind);
+      byKind.set(kind, joined(known, name, where, { about: name, text, isOutside }));
     }
   }
   return [...byKind.values()].map(({ footnote, others }) =>
@@ -49,9 +64,9 @@ function rowFootnotes(rows: readonly LedgerRow[]): Footnote[] {
   );
 }
 
-function joined(known: KnownKind | undefined, name: string, footnote: Footnote): KnownKind {
+function joined(known: KnownKind | undefined, name: string, where: string, footnote: Footnote): KnownKind {
   if (known === undefined) return { footnote, others: [] };
-  if (known.footnote.text !== footnote.text) return { ...known, others: [...known.others, name] };
+  if (known.footnote.text !== footnote.text) return { ...known, others: [...known.others, name + where] };
   return { ...known, footnote: { ...footnote, about: `${known.footnote.about}, ${name}` } };
 }
 
@@ -59,21 +74,46 @@ interface Remark {
   readonly kind: string;
   readonly text: string;
   readonly isOutside: boolean;
+  /** " in “Upwind”, “Run”"; '' for a single condition. */
+  readonly where: string;
 }
 
-/** A row's notices as sailed, and those that only the plan brings, said so. */
-function remarksOf({ notices, after, isChanged }: LedgerRow): Remark[] {
-  const before = notices.map((notice) => remarkOf(notice, notice.code, ''));
-  if (!isChanged) return before;
-  const brought = after.notices.filter(({ code }) => !before.some(({ kind }) => kind === code));
-  return [
-    ...before,
-    ...brought.map((notice) => remarkOf(notice, `after:${notice.code}`, 'After the plan: ')),
-  ];
+/** A row's notices before, and those that only the plan brings, said so. */
+function remarksOf({ notices, before, after }: LedgerRow, names: ConditionNames): Remark[] {
+  const isBefore = ({ code }: Notice): boolean => before.notices.some((notice) => notice.code === code);
+  return notices.map((notice) => {
+    if (isBefore(notice)) return remarkOf(notice, notice.code, '', arising(notice, before, names));
+    // What lost its shelter says so itself.
+    const opening = notice.code === 'shelter-removed' ? '' : 'After the plan: ';
+    return remarkOf(notice, `after:${notice.code}`, opening, arising(notice, after, names));
+  });
 }
 
-function remarkOf(notice: Notice, kind: string, opening: string): Remark {
-  return { kind, text: opening + noticeText(notice), isOutside: isOutsideValidity([notice]) };
+/** The conditions of a course in which a notice arises; no names for a single condition. */
+interface Arising {
+  readonly names: readonly string[];
+  readonly isAll: boolean;
+}
+
+function arising({ code }: Notice, { parts }: RowResult, names: ConditionNames): Arising {
+  const ids = parts
+    .filter(({ trace }) => trace.notices.some((notice) => notice.code === code))
+    .map(({ conditionId }) => conditionId);
+  const own = [...names].filter(([id]) => ids.includes(id)).map(([, name]) => `“${name}”`);
+  return { names: own, isAll: own.length > 0 && own.length === names.size };
+}
+
+/** The values are those of the first condition; the others are named after it. */
+function remarkOf(notice: Notice, kind: string, opening: string, { names, isAll }: Arising): Remark {
+  const [first, ...others] = names;
+  const also = isAll ? ' Also in every other condition.' : ` Also in ${others.join(', ')}.`;
+  const isIn = first === undefined ? '' : `In ${first}: `;
+  return {
+    kind,
+    text: opening + isIn + noticeText(notice) + (others.length === 0 ? '' : also),
+    isOutside: isOutsideValidity([notice]),
+    where: first === undefined ? '' : isAll ? ' in every condition' : ` in ${names.join(', ')}`,
+  };
 }
 
 function safetyFootnotes(ledger: ProjectLedger): Footnote[] {

@@ -27,3 +27,8 @@ export function itemCautions({ item: { flags } }: ItemAccount): string {
     .filter((text) => text !== '')
     .join(' ');
 }
+
+/** Where the plan's table begins, for the link from the foot. */
+export function planHeadingId(planId: string): string {
+  return `items-of-${planId}`;
+}

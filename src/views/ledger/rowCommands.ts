@@ -3,7 +3,6 @@ import { deleteFittings } from '../../project/edit/deleteFittings';
 import { duplicateFittings, excludeFittings, includeFittings } from '../../project/edit/fittingEdits';
 import { shiftFitting } from '../../project/edit/orderFittings';
 import type { Project } from '../../project/file/schema';
-import { noReasonYet } from '../../project/wording/noReason';
 import { useAppStore } from '../../state/appStore';
 import { actedOnIds } from '../../state/selection';
 
@@ -110,7 +109,7 @@ function exclude(project: Project, ids: readonly string[], rows: string): string
       excludeFittings(
         before,
         inIds.map(({ id }) => id),
-        noReasonYet,
+        '',
       ),
     `Left out of the sums: ${rows}. Type the reason under Edit, Flags.`,
   );

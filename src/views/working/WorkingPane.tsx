@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Project } from '../../project/file/schema';
 import type { BasisPart, LedgerRow, ProjectLedger } from '../../project/ledger/ledgerTypes';
+import { exclusionText } from '../../project/wording/noReason';
 import { useAppStore, useLedger } from '../../state/appStore';
 import { fittingSize } from '../../ui/fittingSize';
 import { OneOfLine } from '../../ui/OneOf';
@@ -38,7 +39,7 @@ function Working({ project, ledger, row }: WorkingProps) {
     <article className="working" aria-label={`Working of ${row.fitting.name}`}>
       <Head project={project} row={row} />
       {row.excludedReason !== null ? (
-        <p>Left out of the sums: {row.excludedReason}</p>
+        <p>Left out of the sums: {exclusionText(row.excludedReason)}</p>
       ) : (
         <>
           <NoticeList row={row} />

@@ -38,7 +38,7 @@ describe('where a text stops being JSON', () => {
 
   it('is the first character that cannot go on: what stands before can be made whole', () => {
     fc.assert(
-      fc.property(damaged, fc.json(), (text) => {
+      fc.property(damaged, (text) => {
         const stop = jsonStop(text);
         if (stop === null) return;
         // The text up to there ends too soon, and no sooner.

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { ledgerBarGeometry, type LedgerBarGeometry } from '../../../src/charts/ledgerBarGeometry';
 import { trackPowerScale } from '../../../src/charts/ledgerBarScale';
+import { usualUnits } from '../../../src/units/displayUnits';
+import { showIn } from '../../../src/units/shownUnits';
 import { resultOfPower } from './builders';
 
 /** 100 pixels for 0 to 94 W between margins of 3: one pixel is one watt, zero lies at 3. */
@@ -97,6 +99,15 @@ describe('the scale of the bars', () => {
     expect(watts.ticks.map(({ label }) => label)).toEqual(['0', '100', '200', '300\u00a0W']);
     const kilowatts = trackPowerScale([{ before: resultOfPower(2100), after: resultOfPower(0) }], 300);
     expect(kilowatts.ticks.map(({ label }) => label)).toEqual(['0', '0.5', '1.0', '1.5', '2.0\u00a0kW']);
+  });
+
+  it('counts in the reader’s unit, whose longer name is left to the head', () => {
+    showIn({ ...usualUnits, power: 'hp' });
+    const rows = [{ before: resultOfPower(2100), after: resultOfPower(0) }];
+    const { ticks } = trackPowerScale(rows, 300);
+    showIn(usualUnits);
+    expect(ticks.map(({ label }) => label)).toEqual(['0', '0.5', '1.0', '1.5', '2.0', '2.5']);
+    expect(ticks[2]?.powerW).toBeCloseTo(745.6999, 4);
   });
 
   it('leaves out labels that would touch, never the one with the unit', () => {

@@ -1,0 +1,137 @@
+import type { LedgerSide, ProjectLedger } from '../../project/ledger/ledgerTypes';
+import type { Shown } from '../../state/appStore';
+import { formatValue, formatValueRange, printUnit } from '../../units/print';
+import type { Unit } from '../../units/unitTable';
+import {
+  columnHeads,
+  figureColumns,
+  isFigure,
+  stateOf,
+  type ColumnId,
+  type FigureColumn,
+} from './ledgerColumns';
+import type { LedgerPlaces } from './ledgerPlaces';
+
+/** Advances of a figure in the bold of the sums, in a spread's small type, and of a letter of a head, px. */
+const figurePx = 6.9;
+const spreadFigurePx = 5.9;
+const headLetterPx = 5.9;
+/** Room between two columns, px. */
+const betweenPx = 9;
+const leastWidthPx = 42;
+/** So that its head takes no more lines than the others, px. */
+const sideForceWidthPx = 78;
+
+const wordWidthsPx: Partial<Record<ColumnId, number>> = {
+  coefficient: 62,
+  coefficientSpread: 59,
+  regime: 77,
+  reynolds: 92,
+  doubts: 480,
+};
+
+/** Room between the bars and the numbers to their left, px. */
+const barGapPx = 14;
+
+/**
+ * How wide each column is, so that no number is ever cut, px.
+ * @param typeScale how much larger than on a desk the figures are set.
+ */
+export function columnWidths(
+  ids: readonly ColumnId[],
+  { rows, forces }: ProjectLedger,
+  places: LedgerPlaces,
+  barWidthPx: number,
+  shown: Shown,
+  typeScale: number,
+): readonly number[] {
+  const sides = [forces, ...rows];
+  return ids.map((id) => {
+    if (id === 'bar') return barWidthPx + barGapPx;
+    const words = wordWidthsPx[id];
+    if (words !== undefined) return Math.ceil(words * typeScale);
+    const leastPx = id === 'sideForce' ? sideForceWidthPx : leastWidthPx;
+    return Math.ceil(
+      Math.max(leastPx, headWidthPx(id), typeScale * contentWidthPx(id, sides, places, shown)),
+    );
+  });
+}
+
+function contentWidthPx(
+  id: Exclude<ColumnId, 'bar'>,
+  sides: readonly LedgerSide[],
+  places: LedgerPlaces,
+  shown: Shown,
+): number {
+  const trackW = { decimals: places.trackW };
+  if (isFigure(id)) {
+    const figure: FigureColumn = figureColumns[id];
+    const values = sides.flatMap(({ before, after }) => [
+      before.outcome[figure.key],
+      after.outcome[figure.key],
+    ]);
+    return figuresPx(values, figure.unit, places[figure.place]);
+  }
+  if (id === 'bought') {
+    return figuresPx(
+      sides.map(({ saving }) => saving.change.sideForceN),
+      'N',
+      places.sideN,
+    );
+  }
+  if (id === 'saving') {
+    return figuresPx(
+      sides.map(({ saving }) => saving.change.trackPowerW),
+      'W',
+      places.trackW,
+    );
+  }
+  const state = stateOf(id, shown);
+  const ranges = sides.map(
+    (side) => (id === 'savingSpread' ? side.saving : side[state]).ranges.item.trackPowerW,
+  );
+  // Longer than the longest range: the ends that lie furthest out, for ranges with a minus sign and for those without.
+  const texts = [ranges.filter(({ low }) => low < 0), ranges.filter(({ low }) => low >= 0)].flatMap((part) =>
+    part.length === 0
+      ? []
+      : [
+          formatValueRange(
+            Math.min(...part.map(({ low }) => low)),
+            Math.max(...part.map(({ high }) => high)),
+            'W',
+            trackW,
+          ),
+          formatValueRange(part[0]?.high ?? 0, Math.max(...part.map(({ high }) => high)), 'W', trackW),
+        ],
+  );
+  return betweenPx + spreadFigurePx * longest(texts);
+}
+
+function figuresPx(values: readonly number[], unit: Unit, decimals: number): number {
+  const ends = [Math.min(...values), Math.max(...values)];
+  return Math.ceil(betweenPx + figurePx * longest(ends.map((end) => formatValue(end, unit, { decimals }))));
+}
+
+/** The longest word of the head, which may take several lines. */
+function headWidthPx(id: ColumnId): number {
+  const lengths = headText(id)
+    .split(' ')
+    .map((word) => word.length + word.replace(/[^mwMW]/g, '').length / 2);
+  return Math.ceil(betweenPx + headLetterPx * Math.max(...lengths));
+}
+
+/** A head's name and unit; the unit of a name of several words stands beside the last, to save a line. */
+export function headText(id: ColumnId): string {
+  const { name, unit } = columnHeads[id];
+  if (unit === undefined) return name;
+  return name.includes(' ') ? `${name}\u00a0${shortUnit(unit)}` : `${name} ${shortUnit(unit)}`;
+}
+
+/** A unit without what stands in brackets: the head of the bars and the totals say which horsepower it is. */
+export function shortUnit(unit: Unit): string {
+  return printUnit(unit).replace(/\u00a0\(.*$/, '');
+}
+
+function longest(texts: readonly string[]): number {
+  return Math.max(0, ...texts.map(({ length }) => length));
+}
