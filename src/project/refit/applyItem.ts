@@ -31,7 +31,33 @@ export function applyItem(project: Project, planId: string, item: RefitItem, sta
       `An earlier item has stowed ${name} for good; only its removal is left.`,
     );
   }
-  return changed(state, item, `${planId}/${item.id}`, states);
+  return remembered(state, item, `${planId}/${item.id}`, states);
+}
+
+interface Remembered {
+  readonly owner: string;
+  readonly other: FittingState | undefined;
+  readonly answer: Applied;
+}
+
+const known = new WeakMap<FittingState, WeakMap<RefitItem, Remembered>>();
+
+/** The same item on the same state gives the same state, so that a row that an edit left alone is known. */
+function remembered(state: FittingState, item: RefitItem, owner: string, states: FittingStates): Applied {
+  const other = states.get(otherFittingId(item) ?? '');
+  const ofState = known.get(state) ?? new WeakMap<RefitItem, Remembered>();
+  known.set(state, ofState);
+  const last = ofState.get(item);
+  if (last !== undefined && last.owner === owner && last.other === other) return last.answer;
+  const answer = changed(state, item, owner, states);
+  ofState.set(item, { owner, other, answer });
+  return answer;
+}
+
+/** The other fitting that an item looks at. */
+function otherFittingId({ change }: RefitItem): string | null {
+  if (change.kind === 'shapeOf') return change.fittingId;
+  return change.kind === 'sheltered' ? change.shelteredByFittingId : null;
 }
 
 function contradiction(field: string, message: string): Applied {

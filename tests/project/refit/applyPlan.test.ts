@@ -160,3 +160,23 @@ describe('an item that is off', () => {
     expect(plan.after.get('pole')?.gone).toBeNull();
   });
 });
+
+describe('an item that is applied again', () => {
+  const slimmed = item('slim', 'pole', slim(0.05));
+
+  it('gives the same state object as long as neither it nor the fitting changed, so that the row is known', () => {
+    expect(applied(slimmed).after.get('pole')).toBe(applied(slimmed).after.get('pole'));
+  });
+
+  it('gives a new one when it, its plan or the fitting it looks at changed', () => {
+    const before = applied(slimmed).after.get('pole');
+    expect(applied({ ...slimmed }).after.get('pole')).not.toBe(before);
+    const like = item('like', 'pole', likeThin);
+    const slimmerThin = item('thinner', 'thin', slim(0.01));
+    const likeThinNow = applied(like).after.get('pole');
+    const likeThinner = applied(slimmerThin, like).after.get('pole');
+    expect(likeThinNow?.fitting.shape).toEqual(thin.shape);
+    expect(likeThinner?.fitting.shape).toMatchObject({ diameter: { m: 0.01 } });
+    expect(applied(like).after.get('pole')?.fitting.shape).toEqual(thin.shape);
+  });
+});
