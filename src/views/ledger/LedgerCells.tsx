@@ -23,7 +23,7 @@ export function ledgerCells(props: LedgerCellsProps): ReactElement[] {
 
 function barCell({ bar, axis }: LedgerCellsProps): ReactElement {
   return (
-    <td key="bar" className="column-bar">
+    <td role="cell" key="bar" className="column-bar">
       <LedgerBar bar={bar} />
       {axis}
     </td>
@@ -34,14 +34,14 @@ function cellOf(id: Exclude<ColumnId, 'bar'>, props: LedgerCellsProps): ReactEle
   const { savingNote } = props;
   if (id === 'saving' && savingNote !== undefined && props.shown === 'both') {
     return (
-      <td key={id} className="number column-saving saving-note">
+      <td role="cell" key={id} className="number column-saving saving-note">
         {savingNote}
       </td>
     );
   }
   const text = cellText(id, props);
   return (
-    <td key={id} className={cellClass(id, props)} title={titleOf(id, text, props)}>
+    <td role="cell" key={id} className={cellClass(id, props)} title={titleOf(id, text, props)}>
       {text}
     </td>
   );
@@ -75,7 +75,7 @@ function cellClass(id: ColumnId, { side, isChanged }: CellQuestion): string {
 /** Empty cells: what the name's says runs over them, and the grid of the bars through them. */
 export function EmptyCells({ columns, bar }: Pick<LedgerCellsProps, 'columns' | 'bar'>) {
   return columns.map((id) => (
-    <td key={id} className={`column-${id}`}>
+    <td role="cell" key={id} className={`column-${id}`}>
       {id === 'bar' && <LedgerBar bar={bar} />}
     </td>
   ));

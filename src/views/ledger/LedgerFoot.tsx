@@ -96,16 +96,16 @@ function TotalTable({ project, ledger, setting }: Omit<LedgerFootProps, 'totalBo
   const count = rows.filter(({ excludedReason }) => excludedReason === null).length;
   const scale = trackPowerScale([forces], setting.scale.widthPx);
   return (
-    <table className="ledger-table total-table" style={{ minWidth: leastWidthPx }}>
+    <table role="table" className="ledger-table total-table" style={{ minWidth: leastWidthPx }}>
       <caption className="visually-hidden">Total of the forces that act, columns as in the ledger</caption>
       <LedgerColumns setting={setting} />
-      <tbody>
-        <tr className="total-row">
-          <td className="column-number" />
-          <th scope="row" className="column-name">
+      <tbody role="rowgroup">
+        <tr role="row" className="total-row">
+          <td role="cell" className="column-number" />
+          <th role="rowheader" scope="row" className="column-name">
             {count === 1 ? 'The one fitting' : `All ${count} fittings`}
           </th>
-          <td className="column-flags" />
+          <td role="cell" className="column-flags" />
           {ledgerCells({
             columns,
             side: forces,

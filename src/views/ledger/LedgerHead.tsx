@@ -7,15 +7,15 @@ import type { RowSetting } from './rowSetting';
 /** Heads in lower case, the unit once under each; over the bars stands their scale. */
 export function LedgerHead({ setting }: { readonly setting: RowSetting }) {
   return (
-    <thead>
-      <tr>
-        <th scope="col" className="column-number">
+    <thead role="rowgroup">
+      <tr role="row">
+        <th role="columnheader" scope="col" className="column-number">
           <span className="visually-hidden">number</span>
         </th>
-        <th scope="col" className="column-name">
+        <th role="columnheader" scope="col" className="column-name">
           fitting and size
         </th>
-        <th scope="col" className="column-flags">
+        <th role="columnheader" scope="col" className="column-flags">
           <span className="visually-hidden">flags</span>
         </th>
         {setting.columns.map((id) =>
@@ -45,12 +45,13 @@ const leftAligned: readonly ColumnId[] = ['coefficientSpread', 'regime', 'spread
 function Head({ id, setting }: { readonly id: ColumnId; readonly setting: RowSetting }) {
   const { name, explained, unit, hasState } = columnHeads[id];
   const { shown, hasPlan } = setting;
-  if (!isInSight(id, shown)) return <td />;
+  if (!isInSight(id, shown)) return <td role="cell" className={`column-${id}`} />;
   const state = hasState && hasPlan && shown === 'both' ? stateOf(id, shown) : '';
   const isLong = name.includes(' ');
   const secondLine = joined(unit === undefined || isLong ? '' : shortUnit(unit), state, ' ');
   return (
     <th
+      role="columnheader"
       scope="col"
       className={leftAligned.includes(id) ? `column-${id}` : `number column-${id}`}
       title={joined(explained, joined(unit === undefined ? '' : printUnit(unit), state, ', '), ', ')}

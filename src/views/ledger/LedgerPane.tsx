@@ -19,6 +19,7 @@ import { runRowCommand } from './rowCommands';
 import { rowSetting, type RowSetting } from './rowSetting';
 import './ledger.css';
 import './ledgerFoot.css';
+import './ledgerRows.css';
 import './ledgerWide.css';
 import './plan.css';
 import './rowActions.css';
@@ -143,8 +144,11 @@ function FilledLedger({ project, ledger, onPick, renderInPlace }: FilledLedgerPr
 const paperWidthPx = 700;
 
 /** Lengths that only the script knows, for the style sheet. */
-function ledgerStyle({ leastWidthPx, rowHeightPx }: RowSetting, widthPx: number): CSSProperties {
+function ledgerStyle(setting: RowSetting, widthPx: number): CSSProperties {
+  const { leastWidthPx, rowHeightPx, columns, widthsPx, flagsWidthPx } = setting;
   return {
+    ...Object.fromEntries(columns.map((id, i) => [`--${id}-width`, `${widthsPx[i] ?? 0}px`])),
+    '--flags-width': `${flagsWidthPx}px`,
     '--row': `${rowHeightPx}px`,
     '--table-width': `${leastWidthPx}px`,
     '--box-width': `${widthPx}px`,

@@ -68,7 +68,7 @@ function rowClass(kind: string, isSelected: boolean, isPicked: boolean | undefin
 }
 
 /** A row names its fitting already, so its doubts need not. */
-const noNames: readonly ProjectFitting[] = [];
+export const noNames: readonly ProjectFitting[] = [];
 
 /** No bar: only the grid of the rows runs through. */
 export const noBar = { before: zeroResult, after: zeroResult };
@@ -92,18 +92,21 @@ export const LedgerRowView = memo(function LedgerRowView({
   const isWithheld = row.withheldItemIds.length > 0;
   return (
     <tr
+      role="row"
       className={rowClass('ledger-row', isSelected, isPicked)}
       onClick={(event) => {
         handlers.onPick(fittingId, pickKind(event));
       }}
     >
       <td
+        role="cell"
         className={row.isRankSafe === true ? 'number column-number rank-safe' : 'number column-number'}
         title={rankText(row)}
       >
         {number}
       </td>
       <th
+        role="rowheader"
         scope="row"
         className={isInPlace ? 'column-name open-in-place' : 'column-name'}
         title={isInPlace ? undefined : `${fitting.name}, ${size.whole}`}
@@ -185,7 +188,7 @@ function rankText({ rank, isRankSafe }: LedgerRow): string {
 
 function flagCell({ notices, fitting }: LedgerRow): ReactElement {
   return (
-    <td className="column-flags">
+    <td role="cell" className="column-flags">
       {isOutsideValidity(notices) && <OutsideMark label="outside its valid range" />}
       {flagLetters(fitting.flags).map(({ letter, words }) => (
         <abbr key={letter} title={words}>
@@ -210,13 +213,16 @@ export const ExcludedRow = memo(function ExcludedRow({
   const size = fittingSize(fitting, setting.boat);
   return (
     <tr
+      role="row"
       className={rowClass('ledger-row excluded', isSelected, isPicked)}
       onClick={(event) => {
         handlers.onPick(fittingId, pickKind(event));
       }}
     >
-      <td className="number column-number">{number}</td>
-      <th scope="row" className="column-name" title={`${fitting.name}, ${size}`}>
+      <td role="cell" className="number column-number">
+        {number}
+      </td>
+      <th role="rowheader" scope="row" className="column-name" title={`${fitting.name}, ${size}`}>
         <span className="name-line">
           <NameButton fittingId={fittingId} isSelected={isSelected} isTabStop={isTabStop} isPicked={isPicked}>
             <s>{fitting.name}</s>
@@ -226,7 +232,7 @@ export const ExcludedRow = memo(function ExcludedRow({
           </span>
         </span>
       </th>
-      <td className="column-flags" />
+      <td role="cell" className="column-flags" />
       <EmptyCells
         columns={setting.columns}
         bar={ledgerBarGeometry(noBar, setting.scale, { heightPx: setting.rowHeightPx })}

@@ -1,8 +1,9 @@
-import { Fragment, useEffect, useMemo, useRef, useState, type KeyboardEvent } from 'react';
+import { Fragment, memo, useEffect, useMemo, useRef, useState, type KeyboardEvent } from 'react';
 import { ledgerBarGeometry } from '../../charts/ledgerBarGeometry';
 import type { ProjectFitting } from '../../project/file/schema';
+import type { LedgerSide } from '../../project/ledger/ledgerTypes';
 import { formatQuantity } from '../../units/print';
-import { ExcludedRow, LedgerRowView, noBar, type PickKind, type RowHandlers } from './LedgerRowView';
+import { ExcludedRow, LedgerRowView, noBar, noNames, type PickKind, type RowHandlers } from './LedgerRowView';
 import { EmptyCells, ledgerCells } from './LedgerCells';
 import { LedgerColumns } from './LedgerColumns';
 import { LedgerHead } from './LedgerHead';
@@ -44,6 +45,8 @@ export function LedgerTable(props: LedgerTableProps) {
   const tabStopId = selectedId !== null && ids.includes(selectedId) ? selectedId : ids[0];
   const { tableRef, inPlaceId, handlers, onKeyDown } = useLedgerKeys(ids, selectedId, actions);
   const picked = new Set(pickedIds);
+  // Only the doubts of a sum name fittings.
+  const namedFittings = setting.columns.includes('doubts') ? fittings : noNames;
   const rowProps = (fittingId: string) => ({
     setting,
     handlers,
@@ -54,6 +57,7 @@ export function LedgerTable(props: LedgerTableProps) {
 
   return (
     <table
+      role="table"
       ref={tableRef}
       className="ledger-table"
       style={{ minWidth: setting.leastWidthPx }}
@@ -72,8 +76,15 @@ export function LedgerTable(props: LedgerTableProps) {
       {groups.map((group) => {
         const tail = tailOf(group.rows, totalW, setting.shown);
         return (
-          <tbody key={group.id}>
-            <GroupHead group={group} setting={setting} fittings={fittings} />
+          <tbody role="rowgroup" key={group.id}>
+            <GroupHead
+              name={group.name}
+              pushingElsewhere={group.pushingElsewhere}
+              sum={group.sum}
+              isChanged={group.rows.some((row) => row.isChanged)}
+              setting={setting}
+              fittings={namedFittings}
+            />
             {group.rows.map((row, i) => (
               <Fragment key={row.fittingId}>
                 {tail?.from === i && <TailLine share={tail.share} setting={setting} />}
@@ -185,15 +196,15 @@ const tailHeightPx = 17;
 /** Tells the small rows of a group as one. */
 function TailLine({ share, setting }: { readonly share: number; readonly setting: RowSetting }) {
   return (
-    <tr className="tail-line">
-      <td className="column-number" />
-      <th scope="row" className="column-name fine">
+    <tr role="row" className="tail-line">
+      <td role="cell" className="column-number" />
+      <th role="rowheader" scope="row" className="column-name fine">
         <span className="tail-words">
           <span className="desk-word">the rows </span>below here
           <span className="desk-word"> are</span> together {formatQuantity(share, '%')} of all
         </span>
       </th>
-      <td className="column-flags" />
+      <td role="cell" className="column-flags" />
       <EmptyCells
         columns={setting.columns}
         bar={ledgerBarGeometry(noBar, setting.scale, { heightPx: tailHeightPx })}
@@ -203,24 +214,28 @@ function TailLine({ share, setting }: { readonly share: number; readonly setting
 }
 
 interface GroupHeadProps {
-  readonly group: LedgerGroup;
+  readonly name: string;
+  readonly pushingElsewhere: number;
+  readonly sum: LedgerSide;
+  readonly isChanged: boolean;
   readonly setting: RowSetting;
   readonly fittings: readonly ProjectFitting[];
 }
 
-function GroupHead({ group, setting, fittings }: GroupHeadProps) {
-  const { name, pushingElsewhere, rows, sum } = group;
+/** Remembered like the rows: an edit draws the head of its own group anew. */
+const GroupHead = memo(function GroupHead(props: GroupHeadProps) {
+  const { name, pushingElsewhere, sum, isChanged, setting, fittings } = props;
   const { columns, shown, places, scale, rowHeightPx } = setting;
   return (
-    <tr className="group-head">
-      <td className="column-number" />
-      <th scope="rowgroup" className="column-name">
+    <tr role="row" className="group-head">
+      <td role="cell" className="column-number" />
+      <th role="rowheader" scope="rowgroup" className="column-name">
         <span className="name-line">
           <span className="group-name">{name}</span>{' '}
           {pushingElsewhere > 0 && <span className="size">without&nbsp;what&nbsp;pushes</span>}
         </span>
       </th>
-      <td className="column-flags" />
+      <td role="cell" className="column-flags" />
       {ledgerCells({
         columns,
         side: sum,
@@ -228,8 +243,8 @@ function GroupHead({ group, setting, fittings }: GroupHeadProps) {
         places,
         fittings,
         bar: ledgerBarGeometry(noBar, scale, { heightPx: rowHeightPx }),
-        isChanged: rows.some((row) => row.isChanged),
+        isChanged,
       })}
     </tr>
   );
-}
+});

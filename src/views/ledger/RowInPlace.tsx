@@ -34,6 +34,7 @@ export function RowInPlace({ fitting, onClose }: RowInPlaceProps) {
   };
   const errorOf = (field: string): string | undefined =>
     complaint.field === field && complaint.message !== '' ? complaint.message : undefined;
+  const typedFor = (field: string): string => `fitting/${fitting.id}.${field}`;
   const onKeyDown = (event: KeyboardEvent) => {
     // The row's own keys (d, x, Delete) are letters here.
     event.stopPropagation();
@@ -58,6 +59,7 @@ export function RowInPlace({ fitting, onClose }: RowInPlaceProps) {
         label={`Name of ${fitting.name}`}
         labelHidden
         kind="name"
+        typedFor={typedFor('name')}
         value={fitting.name}
         error={errorOf('name')}
         onCommit={(name) => {
@@ -68,6 +70,7 @@ export function RowInPlace({ fitting, onClose }: RowInPlaceProps) {
       {sizesOf(fitting).map(({ field, words, unit, size, patch }) => (
         <QuantityField
           key={field}
+          typedFor={typedFor(field)}
           label={capital(words)}
           labelHidden
           dimension="length"

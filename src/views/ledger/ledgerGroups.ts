@@ -1,4 +1,4 @@
-import { savingOf, totalOf } from '../../physics/ledger/ledgerSums';
+import { savingOf, totalOf, zeroSaving } from '../../physics/ledger/ledgerSums';
 import type { LedgerRow, LedgerSide, ProjectLedger } from '../../project/ledger/ledgerTypes';
 
 /** A stretch of the ledger with a head and a sum of its own: a zone, or the rows that push the boat along. */
@@ -25,7 +25,7 @@ export function ledgerGroups(ledger: ProjectLedger): LedgerGroup[] {
       name: zone.name,
       pushingElsewhere: own.length - rows.length,
       rows,
-      sum: sumOf(rows),
+      sum: rememberedSum(rows),
       excluded: ledger.rows.filter(
         ({ fittingId, excludedReason }) => excludedReason !== null && fittingIds.includes(fittingId),
       ),
@@ -37,9 +37,10 @@ export function ledgerGroups(ledger: ProjectLedger): LedgerGroup[] {
     name: 'Rows that push the boat along',
     pushingElsewhere: 0,
     rows: pushing,
-    sum: sumOf(pushing),
+    sum: rememberedSum(pushing),
     excluded: [],
   };
+  lastSums = [...zones, push];
   return [...zones, push].filter(({ rows, excluded }) => rows.length + excluded.length > 0);
 }
 
@@ -51,8 +52,23 @@ function pushes({ before }: LedgerRow): boolean {
   return before.outcome.trackPowerW < 0;
 }
 
+let lastSums: readonly { readonly rows: readonly LedgerRow[]; readonly sum: LedgerSide }[] = [];
+
+/** The sum of a group that no edit touched is the one before: neither its ranges nor its head are worked out anew. */
+function rememberedSum(rows: readonly LedgerRow[]): LedgerSide {
+  return lastSums.find((last) => haveSameResults(last.rows, rows))?.sum ?? sumOf(rows);
+}
+
+function haveSameResults(a: readonly LedgerRow[], b: readonly LedgerRow[]): boolean {
+  return (
+    a.length === b.length && a.every((row, i) => row.before === b[i]?.before && row.after === b[i].after)
+  );
+}
+
 function sumOf(rows: readonly LedgerRow[]): LedgerSide {
   const before = totalOf(rows.map((row) => row.before));
+  // Most groups are not touched by the plan.
+  if (rows.every((row) => row.before === row.after)) return { before, after: before, saving: zeroSaving };
   const after = totalOf(rows.map((row) => row.after));
   return { before, after, saving: savingOf(before, after) };
 }
