@@ -5,6 +5,7 @@ import type { ShelfLoadResult } from '../../state/storage/shelfTypes';
 import { openLoaded } from './keeper';
 import { dismissFinding, openDemo, useKeeping, type Finding } from './keeping';
 import { saveToFile } from './saveToFile';
+import { TypedLine } from './TypedLine';
 import './keepLines.css';
 
 /** Under the running head, in words: what the storage refuses, what another tab did, what the start found. */
@@ -14,9 +15,9 @@ export function KeepLines() {
   return (
     <>
       <StatusLine status={status} />
-      {findings.map((finding, index) => (
-        <FindingLine key={index} finding={finding} />
-      ))}
+      {findings.map((finding, index) =>
+        finding.kind === 'typed' ? <TypedLine key="typed" /> : <FindingLine key={index} finding={finding} />,
+      )}
     </>
   );
 }
@@ -65,7 +66,9 @@ async function letGo(theirs: Promise<ShelfLoadResult>): Promise<void> {
   else await openDemo();
 }
 
-function FindingLine({ finding }: { readonly finding: Finding }) {
+type SaidFinding = Exclude<Finding, { kind: 'typed' }>;
+
+function FindingLine({ finding }: { readonly finding: SaidFinding }) {
   return (
     <div className="keep-line">
       <p>{wordsOf(finding)}</p>
@@ -80,7 +83,7 @@ function FindingLine({ finding }: { readonly finding: Finding }) {
   );
 }
 
-function wordsOf(finding: Finding): string {
+function wordsOf(finding: SaidFinding): string {
   switch (finding.kind) {
     case 'recovered':
       return `Work that an earlier page left unsaved is kept as “${finding.header.name}”.`;
@@ -95,7 +98,7 @@ function nameOf(name: string): string {
   return name === '' ? '' : ` “${name}”`;
 }
 
-function FindingAction({ finding }: { readonly finding: Finding }) {
+function FindingAction({ finding }: { readonly finding: SaidFinding }) {
   const keeper = useKeeping((state) => state.keeper);
   if (finding.kind === 'broken') {
     return (

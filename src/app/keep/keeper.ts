@@ -1,10 +1,15 @@
+import type { Project } from '../../project/file/schema';
 import { useAppStore, type AppState } from '../../state/appStore';
 import { createAutosaver, leaveWithPage, type Autosaver } from '../../state/storage/autosaver';
 import { openShelf } from '../../state/storage/openShelf';
+import type { Opening } from '../../state/projectSlice';
 import type { Reading } from '../../state/storage/records';
 import { statusText } from '../../state/storage/saveStatus';
+import type { Work } from '../../state/storage/session';
 import type { Shelf, ShelfLoadResult, ShelfStart } from '../../state/storage/shelfTypes';
-import { addFinding, useKeeping } from './keeping';
+import { isSameTyped, noTyped, type TypedTexts } from '../../state/storage/typedRecords';
+import { ownedTexts, ownerOf, typedTextsOf, useTypedTexts } from '../../state/typedTexts';
+import { addFinding, dismissFinding, useKeeping, type Finding } from './keeping';
 
 /** The storage of this page: what the start found, the shelf, and the autosaver that follows the store. */
 export interface Keeper {
@@ -32,6 +37,7 @@ export async function openKeeper(): Promise<Keeper> {
       autosaver.subscribe(showStatus);
       leaveWithPage(autosaver);
       followStore(autosaver);
+      followTyped();
     },
   };
   for (const header of start.recovered) addFinding({ kind: 'recovered', header });
@@ -42,14 +48,22 @@ export async function openKeeper(): Promise<Keeper> {
 
 function followStore(autosaver: Autosaver): void {
   const readingOf = rememberedReading();
+  const typedOf = rememberedTyped();
+  let begun: Opening | null = null;
+  const workOf = (state: AppState, project: Project): Work => ({
+    project,
+    reading: readingOf(state),
+    typed: typedOf(state.opening, project),
+  });
   const report = (state: AppState): void => {
-    if (state.project !== null) autosaver.changed({ project: state.project, reading: readingOf(state) });
+    if (state.project !== null) autosaver.changed(workOf(state, state.project));
   };
   const begin = (state: AppState): void => {
     const { opening } = state;
+    begun = opening;
     if (opening === null) return;
     autosaver.open(opening.origin, () => {
-      autosaver.changed({ project: opening.project, reading: readingOf(state) });
+      autosaver.changed(workOf(state, opening.project));
     });
   };
   begin(useAppStore.getState());
@@ -57,6 +71,11 @@ function followStore(autosaver: Autosaver): void {
   useAppStore.subscribe((state, previous) => {
     if (state.opening !== previous.opening) begin(state);
     report(state);
+  });
+  useTypedTexts.subscribe(() => {
+    const state = useAppStore.getState();
+    // A project that is just being opened must not land in the record of the one before.
+    if (state.opening === begun) report(state);
   });
 }
 
@@ -69,6 +88,38 @@ function rememberedReading(): (reading: Reading) => Reading {
     }
     return last;
   };
+}
+
+/** Hands out the same texts as long as they are the same, without those whose owner is gone. */
+function rememberedTyped(): (opening: Opening | null, project: Project) => TypedTexts {
+  let last = noTyped;
+  return (opening, project) => {
+    const owned = ownedTexts(typedTextsOf(opening), project);
+    if (!isSameTexts(last, owned)) last = owned;
+    return last;
+  };
+}
+
+function isSameTexts(one: TypedTexts, other: TypedTexts): boolean {
+  if (one === other) return true;
+  return one.size === other.size && [...one].every(([path, typed]) => isSameTyped(typed, other.get(path)));
+}
+
+const typedFinding: Finding = { kind: 'typed' };
+
+/** Says that half-typed text waits elsewhere, for as long as it does. */
+function followTyped(): void {
+  const look = (): void => {
+    const { project } = useAppStore.getState();
+    const { elsewhere } = useTypedTexts.getState();
+    const isWaiting = project !== null && elsewhere.some((path) => ownerOf(project, path) !== null);
+    const isSaid = useKeeping.getState().findings.includes(typedFinding);
+    if (isWaiting && !isSaid) addFinding(typedFinding);
+    if (!isWaiting && isSaid) dismissFinding(typedFinding);
+  };
+  look();
+  useAppStore.subscribe(look);
+  useTypedTexts.subscribe(look);
 }
 
 /** Opens what the shelf answered with, or says why not; true when it opened. */

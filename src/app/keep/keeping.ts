@@ -9,7 +9,9 @@ import type { Keeper } from './keeper';
 export type Finding =
   | { readonly kind: 'recovered'; readonly header: Header }
   | { readonly kind: 'broken'; readonly broken: Broken }
-  | { readonly kind: 'trouble'; readonly text: string };
+  | { readonly kind: 'trouble'; readonly text: string }
+  /** Half-typed text waits in fields that are not on the page; stays until it does not. */
+  | { readonly kind: 'typed' };
 
 interface Keeping {
   /** Null until the storage has answered. */

@@ -32,6 +32,7 @@ interface AutosaverParts {
   readonly clock?: Clock;
   readonly delayMs?: number;
   readonly longestDelayMs?: number;
+  readonly draftDelayMs?: number;
 }
 
 const untouched: SaveStatus = { kind: 'untouched' };
@@ -42,6 +43,7 @@ export function createAutosaver({
   clock = browserClock,
   delayMs = 300,
   longestDelayMs = 1000,
+  draftDelayMs = 400,
 }: AutosaverParts): Autosaver {
   const listeners = new Set<() => void>();
   let session: Session | null = null;
@@ -56,6 +58,7 @@ export function createAutosaver({
         clock,
         delayMs,
         longestDelayMs,
+        draftDelayMs,
         onStatus: () => {
           if (session === started) for (const listener of listeners) listener();
         },

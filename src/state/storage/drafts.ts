@@ -1,4 +1,5 @@
 import { openProject } from '../../project/file/openProject';
+import { saveProject } from '../../project/file/saveProject';
 import { dayAndTimeText } from './clock';
 import { renamedCopy } from './copyName';
 import type { Change, KeyValue, Write } from './keyValue';
@@ -31,13 +32,15 @@ async function recoverDraft(tools: RecoveryTools, key: string): Promise<Header |
   const opened = draft === null ? null : openProject(draft.text);
   if (draft === null || opened?.ok !== true) return setDraftAside(tools, key, stored);
 
-  const { text } = draft;
+  // A draft may be written in haste: what goes into the project is as a save would have it.
+  const saved = saveProject(opened.project);
+  const text = saved.ok ? saved.text : draft.text;
   const reading = fieldsOf(stored)['reading'];
   const [headerKey, textKey] = recordKeys(draft.id);
   return tools.store.transact([key, headerKey, textKey], ([current, headerValue, theirText]) => {
     const done: Write = [key, undefined];
     // Its own tab is alive after all and has saved or renewed it.
-    if (draftIn(current)?.text !== text) return { writes: [], answer: null };
+    if (draftIn(current)?.text !== draft.text) return { writes: [], answer: null };
     const theirs = headerIn(headerValue);
     if (theirs !== null && theirText === text) return { writes: [done], answer: null };
     const revision = theirs?.revision ?? 0;

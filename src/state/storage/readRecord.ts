@@ -9,6 +9,7 @@ import {
   type Broken,
   type StoredProject,
 } from './records';
+import { noTyped } from './typedRecords';
 
 type Found =
   | { readonly kind: 'opened'; readonly stored: StoredProject }
@@ -29,7 +30,14 @@ export function readRecord(id: string, [header, text, reading]: readonly unknown
   const { project } = opened;
   return {
     kind: 'opened',
-    stored: { header: checked, text, project, reading: readingIn(project, reading), isSaved: true },
+    stored: {
+      header: checked,
+      text,
+      project,
+      reading: readingIn(project, reading),
+      typed: noTyped,
+      isSaved: true,
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Project } from '../../project/file/schema';
 import type { LedgerBasis, LedgerQuestion } from '../../project/ledger/ledgerTypes';
+import type { TypedTexts } from './typedRecords';
 
 /** Where the user was in a project. */
 export interface Reading {
@@ -33,6 +34,8 @@ export interface StoredProject {
   readonly project: Project;
   /** Null when it names what the project does not have. */
   readonly reading: Reading | null;
+  /** What was typed and is not a value yet. */
+  readonly typed: TypedTexts;
   /** False for a text that could not be written and stands only in this page. */
   readonly isSaved: boolean;
 }
@@ -58,6 +61,7 @@ export const prefixes = {
   header: 'header/',
   text: 'text/',
   reading: 'reading/',
+  typed: 'typed/',
   draft: 'draft/',
   broken: 'broken/',
 } as const;

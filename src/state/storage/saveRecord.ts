@@ -1,6 +1,7 @@
 import type { KeyValue, Write } from './keyValue';
 import { draftKey, headerIn, recordKeys, type Draft } from './records';
 import type { ShelfSaveResult } from './shelfTypes';
+import { typedWrites, type TypedChange } from './typedRecords';
 
 /**
  * Writes a draft over the revision that it was made from. Looking and writing are one transaction, so of two tabs that
@@ -9,26 +10,29 @@ import type { ShelfSaveResult } from './shelfTypes';
 export function saveRecord(
   store: KeyValue,
   { text, reading, ...made }: Draft,
+  typed: readonly TypedChange[],
   savedAt: string,
   tab: string,
 ): Promise<ShelfSaveResult> {
-  const header = { ...made, revision: made.revision + 1, savedAt, tab };
   const [headerKey, textKey, readingKey] = recordKeys(made.id);
-  const ownDraft: Write = [draftKey(made.id, tab), undefined];
+  const asides: readonly Write[] = [[draftKey(made.id, tab), undefined], ...typedWrites(made.id, typed)];
   return store.transact<ShelfSaveResult>([headerKey, textKey], ([headerValue, theirText]) => {
     const theirs = headerIn(headerValue);
-    if ((theirs?.revision ?? 0) === made.revision) {
+    const revision = theirs?.revision ?? 0;
+    // A page that has just opened may have put this tab's own draft into the project: it is older than what comes now.
+    if (revision === made.revision || theirs?.tab === tab) {
+      const header = { ...made, revision: revision + 1, savedAt, tab };
       const writes: readonly Write[] = [
         [headerKey, header],
         [textKey, text],
         [readingKey, reading],
-        ownDraft,
+        ...asides,
       ];
       return { writes, answer: { kind: 'saved', header } };
     }
     // Both tabs hold the same: nobody loses anything.
     if (theirs !== null && theirText === text) {
-      return { writes: [ownDraft], answer: { kind: 'saved', header: theirs } };
+      return { writes: asides, answer: { kind: 'saved', header: theirs } };
     }
     return { writes: [], answer: { kind: 'conflict', theirs } };
   });

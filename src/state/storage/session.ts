@@ -4,11 +4,13 @@ import { timeText, type Clock } from './clock';
 import type { Draft, Failed, Header, Reading, StoredProject } from './records';
 import type { SaveStatus } from './saveStatus';
 import type { Shelf, ShelfLoadResult, ShelfSaveResult } from './shelfTypes';
+import { noTyped, typedChanges, type TypedChange, type TypedTexts } from './typedRecords';
 
-/** What is on the screen: the project and where the user is in it. */
+/** What is on the screen: the project, where the user is in it, and what is typed and not in it yet. */
 export interface Work {
   readonly project: Project;
   readonly reading: Reading;
+  readonly typed: TypedTexts;
 }
 
 /**
@@ -24,6 +26,11 @@ export interface SessionParts {
   readonly delayMs: number;
   /** Longest time that steady typing may put a write off. */
   readonly longestDelayMs: number;
+  /**
+   * Longest time that a change is in this page alone. A draft is a tenth of the work of a write, so that it may come more
+   * often while somebody types.
+   */
+  readonly draftDelayMs: number;
   readonly onStatus: (status: SaveStatus) => void;
 }
 
@@ -34,11 +41,16 @@ export class Session {
   /** What of `latest` is written. */
   private written: Work | null = null;
   private writtenText: string | null = null;
+  /** What the shelf has of what is typed and no value yet. */
+  private writtenTyped: TypedTexts;
   private writing: Promise<void> | null = null;
   /** What another tab said it saved last. */
   private announced: Header | null = null;
   private cancelQuiet: (() => void) | null = null;
   private cancelLongest: (() => void) | null = null;
+  private cancelDraft: (() => void) | null = null;
+  /** A draft younger than the last write is on the shelf. */
+  private isDraftLeft = false;
   private statusNow: SaveStatus = { kind: 'untouched' };
 
   constructor(
@@ -47,6 +59,7 @@ export class Session {
   ) {
     const isStored = typeof origin !== 'string';
     this.header = isStored ? origin.header : parts.shelf.newHeader('');
+    this.writtenTyped = isStored ? origin.typed : noTyped;
     if (!isStored || !origin.isSaved) return;
     this.writtenText = origin.text;
     this.statusNow = this.restingStatus();
@@ -72,18 +85,23 @@ export class Session {
   }
 
   changed(work: Work): void {
-    if (work.project === this.latest?.project && work.reading === this.latest.reading) return;
+    if (this.latest !== null && isSameWork(this.latest, work)) return;
     this.latest = work;
     if (!this.isPending()) {
+      this.dropLeftDraft();
       this.rest();
       return;
     }
     if (this.isTextPending() && this.isResting()) this.show({ kind: 'saving' });
-    const { clock, delayMs, longestDelayMs } = this.parts;
+    const { clock, delayMs, longestDelayMs, draftDelayMs } = this.parts;
     const write = () => void this.write();
     this.cancelQuiet?.();
     this.cancelQuiet = clock.after(delayMs, write);
     this.cancelLongest ??= clock.after(longestDelayMs, write);
+    this.cancelDraft ??= clock.after(draftDelayMs, () => {
+      this.cancelDraft = null;
+      this.keepQuickDraft();
+    });
   }
 
   /** Writes what is pending and waits for it. */
@@ -93,20 +111,24 @@ export class Session {
     return this.writing;
   }
 
-  /** The page is going: a draft leaves at once, and the ordered write follows if there is time. */
+  /** The page is going: drafts leave at once, and the ordered write follows if there is time. */
   leave(): void {
     if (!this.isPending()) return;
-    this.keepDraft();
+    this.keepDrafts();
     void this.write();
   }
 
   /** Another project is opened. What cannot be written stays in a copy, or in this page. */
   async close(): Promise<void> {
     await this.write();
+    const { id } = this.header;
     const draft = this.unsavedDraft();
-    if (draft === null) return;
-    if (this.statusNow.kind === 'conflict' && (await this.copyMine()).kind === 'opened') return;
-    this.parts.shelf.hold(draft);
+    const isConflict = this.statusNow.kind === 'conflict';
+    if (draft !== null && isConflict && (await this.copyMine()).kind === 'opened') return;
+    if (draft !== null) this.parts.shelf.hold(draft);
+    if (this.latest !== null && this.unsavedTyped(this.latest).length > 0) {
+      this.parts.shelf.holdTyped(id, this.latest.typed);
+    }
   }
 
   savedElsewhere(theirs: Header): void {
@@ -121,7 +143,7 @@ export class Session {
     const mine = this.latest;
     if (mine === null) return { kind: 'missing' };
     const addition = `changed in two tabs, mine of ${timeText(this.parts.clock.now())}`;
-    const copied = await this.parts.shelf.addCopy(mine.project, mine.reading, addition);
+    const copied = await this.parts.shelf.addCopy(mine.project, mine.reading, mine.typed, addition);
     if (copied.kind === 'opened') await this.settle(mine);
     return copied;
   }
@@ -143,7 +165,7 @@ export class Session {
   private isPending(): boolean {
     if (this.latest === null || this.latest === this.written) return false;
     // A demo that is only looked at is not a project of the user's.
-    return this.header.revision > 0 || this.isTextPending();
+    return this.header.revision > 0 || this.isTextPending() || this.latest.typed.size > 0;
   }
 
   private isTextPending(): boolean {
@@ -163,7 +185,7 @@ export class Session {
     const work = this.latest;
     if (work === null || !this.isPending()) return false;
     if (this.statusNow.kind === 'conflict') {
-      this.keepDraft();
+      this.keepDrafts();
       return false;
     }
     const isWritten = await this.writeWork(work);
@@ -179,33 +201,38 @@ export class Session {
   }
 
   private async writeWork(work: Work): Promise<boolean> {
-    if (work.project === this.written?.project) return this.writeReading(work.reading);
+    const isStored = this.header.revision > 0;
+    if (isStored && work.project === this.written?.project) return this.writeReading(work);
     const draft = this.draftOf(work);
     if (draft.kind === 'failed') return this.fail(draft);
-    if (draft.text === this.writtenText) return this.writeReading(work.reading);
+    if (draft.text === this.writtenText) return this.writeReading(work);
     if (this.statusNow.kind !== 'saving') this.show({ kind: 'saving' });
     const isFirst = draft.revision === 0;
-    const result = await this.parts.shelf.save(draft);
+    const result = await this.parts.shelf.save(draft, this.unsavedTyped(work));
     if (isFirst && result.kind === 'saved') void this.parts.shelf.rememberOpen(draft.id);
-    return this.answer(result, draft.text);
+    return this.answer(result, draft.text, work);
   }
 
-  private async writeReading(reading: Reading): Promise<boolean> {
-    const result = await this.parts.shelf.saveReading(this.header.id, reading);
+  private async writeReading(work: Work): Promise<boolean> {
+    const result = await this.parts.shelf.saveReading(this.header.id, work.reading, this.unsavedTyped(work));
     if (result.kind === 'failed') return this.fail(result);
+    this.writtenTyped = work.typed;
+    this.dropLeftDraft();
     this.rest();
     return true;
   }
 
-  private answer(result: ShelfSaveResult, text: string): boolean {
+  private answer(result: ShelfSaveResult, text: string, work: Work): boolean {
     if (result.kind === 'failed') return this.fail(result);
     if (result.kind === 'conflict') {
       this.show(result);
-      this.keepDraft();
+      this.keepDrafts();
       return false;
     }
     this.header = result.header;
     this.writtenText = text;
+    this.writtenTyped = work.typed;
+    this.isDraftLeft = false;
     this.show(this.restingStatus());
     return true;
   }
@@ -215,9 +242,39 @@ export class Session {
     return false;
   }
 
-  private keepDraft(): void {
+  private keepDrafts(): void {
     const draft = this.unsavedDraft();
     if (draft !== null) void this.parts.shelf.keepDraft(draft);
+    this.keepTyped();
+  }
+
+  /** Unchecked, because the checks are most of a write's work: what comes of it is checked when it is recovered. */
+  private keepQuickDraft(): void {
+    this.keepTyped();
+    if (this.latest === null || !this.isTextPending()) return;
+    const { project, reading } = this.latest;
+    const stamped = this.parts.shelf.stamped(this.header, project.name);
+    this.isDraftLeft = true;
+    void this.parts.shelf.keepDraft({ ...stamped, text: JSON.stringify(project), reading });
+  }
+
+  private dropLeftDraft(): void {
+    if (!this.isDraftLeft) return;
+    this.isDraftLeft = false;
+    void this.parts.shelf.dropDraft(this.header.id);
+  }
+
+  private keepTyped(): void {
+    const work = this.latest;
+    const typed = work === null ? [] : this.unsavedTyped(work);
+    if (work === null || typed.length === 0) return;
+    void this.parts.shelf.keepTyped(this.header.id, typed).then((kept) => {
+      if (kept.kind === 'done') this.writtenTyped = work.typed;
+    });
+  }
+
+  private unsavedTyped({ typed }: Work): readonly TypedChange[] {
+    return typedChanges(this.writtenTyped, typed);
   }
 
   /** Null when the text on the screen is the written one, or cannot be written at all. */
@@ -257,7 +314,13 @@ export class Session {
   private cancelTimers(): void {
     this.cancelQuiet?.();
     this.cancelLongest?.();
+    this.cancelDraft?.();
     this.cancelQuiet = null;
     this.cancelLongest = null;
+    this.cancelDraft = null;
   }
+}
+
+function isSameWork(one: Work, other: Work): boolean {
+  return one.project === other.project && one.reading === other.reading && one.typed === other.typed;
 }

@@ -24,6 +24,15 @@ import {
 import { saveRecord } from './saveRecord';
 import type { Done, Shelf, ShelfListing, ShelfLoadResult, ShelfSaveResult, ShelfStart } from './shelfTypes';
 import { orFailed } from './storageFailure';
+import {
+  noTyped,
+  readTyped,
+  typedChanges,
+  typedKeys,
+  typedWrites,
+  type TypedChange,
+  type TypedTexts,
+} from './typedRecords';
 
 interface ShelfParts {
   readonly store: KeyValue;
@@ -35,6 +44,7 @@ interface ShelfParts {
 export function createShelf({ store, clock, newId, announcements }: ShelfParts): Shelf {
   const tab = newId();
   const held = new Map<string, Draft>();
+  const heldTyped = new Map<string, TypedTexts>();
   const nowIso = () => clock.now().toISOString();
   const done: Done = { kind: 'done' };
 
@@ -46,6 +56,27 @@ export function createShelf({ store, clock, newId, announcements }: ShelfParts):
   }
 
   async function load(id: string): Promise<ShelfLoadResult> {
+    const found = await loadProject(id);
+    if (found.kind !== 'opened') return found;
+    return { kind: 'opened', stored: { ...found.stored, typed: await loadTyped(id) } };
+  }
+
+  /** What waits in this page comes first, and is written if that is possible by now. */
+  async function loadTyped(id: string): Promise<TypedTexts> {
+    const read = await orFailed(() => readTyped(store, id));
+    const onDisk = 'kind' in read ? noTyped : read;
+    const waiting = heldTyped.get(id);
+    if (waiting === undefined) return onDisk;
+    const written = await keepTyped(id, typedChanges(onDisk, waiting));
+    if (written.kind === 'done') heldTyped.delete(id);
+    return waiting;
+  }
+
+  function keepTyped(id: string, typed: readonly TypedChange[]): Promise<Done | Failed> {
+    return write(...typedWrites(id, typed));
+  }
+
+  async function loadProject(id: string): Promise<ShelfLoadResult> {
     const unwritten = held.get(id);
     if (unwritten !== undefined) return openHeld(unwritten);
     return orFailed(async () => {
@@ -57,8 +88,8 @@ export function createShelf({ store, clock, newId, announcements }: ShelfParts):
     });
   }
 
-  async function save(draft: Draft): Promise<ShelfSaveResult> {
-    const result = await orFailed(() => saveRecord(store, draft, nowIso(), tab));
+  async function save(draft: Draft, typed: readonly TypedChange[]): Promise<ShelfSaveResult> {
+    const result = await orFailed(() => saveRecord(store, draft, typed, nowIso(), tab));
     if (result.kind !== 'saved') return result;
     held.delete(draft.id);
     announcements.announce(result.header);
@@ -68,6 +99,7 @@ export function createShelf({ store, clock, newId, announcements }: ShelfParts):
   async function addCopy(
     project: Project,
     reading: Reading | null,
+    typed: TypedTexts,
     addition: string,
   ): Promise<ShelfLoadResult> {
     const copy = renamedCopy(project, addition);
@@ -79,10 +111,11 @@ export function createShelf({ store, clock, newId, announcements }: ShelfParts):
       [headerKey, header],
       [textKey, copy.text],
       [readingKey, reading ?? undefined],
+      ...typedWrites(header.id, typedChanges(noTyped, typed)),
     );
     return written.kind === 'failed'
       ? written
-      : { kind: 'opened', stored: { header, ...copy, reading, isSaved: true } };
+      : { kind: 'opened', stored: { header, ...copy, reading, typed, isSaved: true } };
   }
 
   async function list(): Promise<ShelfListing> {
@@ -139,19 +172,22 @@ export function createShelf({ store, clock, newId, announcements }: ShelfParts):
     list,
     load,
     save,
-    saveReading: (id, reading) => write([recordKeys(id)[2], reading]),
+    saveReading: (id, reading, typed) => write([recordKeys(id)[2], reading], ...typedWrites(id, typed)),
+    keepTyped,
     addCopy,
     duplicate: async (id) => {
       const original = await load(id);
       if (original.kind !== 'opened') return original;
-      return addCopy(original.stored.project, original.stored.reading, 'copy');
+      return addCopy(original.stored.project, original.stored.reading, noTyped, 'copy');
     },
     remove: async (id) => {
-      const removed = await write(...recordKeys(id).map((key) => [key, undefined] as const), [
-        draftKey(id, tab),
-        undefined,
-      ]);
-      if (removed.kind === 'done') held.delete(id);
+      const typed = await orFailed(() => typedKeys(store, id));
+      if ('kind' in typed) return typed;
+      const keys = [...recordKeys(id), draftKey(id, tab), ...typed];
+      const removed = await write(...keys.map((key) => [key, undefined] as const));
+      if (removed.kind === 'failed') return removed;
+      held.delete(id);
+      heldTyped.delete(id);
       return removed;
     },
     removeBroken: (key) => write([key, undefined]),
@@ -160,6 +196,9 @@ export function createShelf({ store, clock, newId, announcements }: ShelfParts):
     dropDraft: (id) => write([draftKey(id, tab), undefined]),
     hold: (draft) => {
       held.set(draft.id, draft);
+    },
+    holdTyped: (id, typed) => {
+      heldTyped.set(id, typed);
     },
     newHeader,
     stamped: (header, name) => ({ ...header, name, savedAt: nowIso(), tab }),
@@ -176,7 +215,7 @@ function openHeld(draft: Draft): ShelfLoadResult {
   const reading = readingIn(project, draft.reading);
   return {
     kind: 'opened',
-    stored: { header: headerOnly(draft), text: draft.text, project, reading, isSaved: false },
+    stored: { header: headerOnly(draft), text: draft.text, project, reading, typed: noTyped, isSaved: false },
   };
 }
 

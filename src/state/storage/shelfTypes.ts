@@ -1,4 +1,5 @@
 import type { Project } from '../../project/file/schema';
+import type { TypedChange, TypedTexts } from './typedRecords';
 import type { Broken, Draft, Failed, Header, Reading, StoredProject } from './records';
 
 /** What another tab has saved since; null when it removed the project. */
@@ -42,10 +43,17 @@ export interface Shelf {
   list(): Promise<ShelfListing>;
   load(id: string): Promise<ShelfLoadResult>;
   /** Saves over the revision that the draft was made from, and over no other. */
-  save(draft: Draft): Promise<ShelfSaveResult>;
-  saveReading(id: string, reading: Reading): Promise<Done | Failed>;
+  save(draft: Draft, typed: readonly TypedChange[]): Promise<ShelfSaveResult>;
+  saveReading(id: string, reading: Reading, typed: readonly TypedChange[]): Promise<Done | Failed>;
+  /** Writes what is not a value yet without looking, for a page that is being closed. */
+  keepTyped(id: string, typed: readonly TypedChange[]): Promise<Done | Failed>;
   /** Adds a copy whose name ends with the addition in brackets. */
-  addCopy(project: Project, reading: Reading | null, addition: string): Promise<ShelfLoadResult>;
+  addCopy(
+    project: Project,
+    reading: Reading | null,
+    typed: TypedTexts,
+    addition: string,
+  ): Promise<ShelfLoadResult>;
   duplicate(id: string): Promise<ShelfLoadResult>;
   remove(id: string): Promise<Done | Failed>;
   removeBroken(key: string): Promise<Done | Failed>;
@@ -56,6 +64,8 @@ export interface Shelf {
   dropDraft(id: string): Promise<Done | Failed>;
   /** Keeps what could not be written in this page, so that it is still there after opening another project. */
   hold(draft: Draft): void;
+  /** The same for what is not a value yet. */
+  holdTyped(id: string, typed: TypedTexts): void;
   /** A header for a project that is not stored yet. */
   newHeader(name: string): Header;
   /** The same header, saved now by this tab. */

@@ -1,4 +1,5 @@
-import { useId, type ReactNode } from 'react';
+import { useEffect, useId, type ReactNode } from 'react';
+import { useTypedTexts, wantField } from '../../state/typedTexts';
 import './fields.css';
 
 /** What every field has in common. */
@@ -14,6 +15,11 @@ export interface FieldProps {
   readonly id?: string;
   /** An edit has come to its end: Enter, or the field was left. */
   readonly onDone?: () => void;
+  /**
+   * What text in the field is typed for, such as "fitting/f3.shape.diameter": text that is not a value yet is kept for it
+   * and is there again when the field comes back.
+   */
+  readonly typedFor?: string | undefined;
 }
 
 /** What a frame hands to its control. */
@@ -35,6 +41,7 @@ export function FieldFrame({ kind, field, problem, children }: FieldFrameProps) 
   const { label, labelHidden = false, describe, readOnly = false } = field;
   const ownId = useId();
   const id = field.id ?? ownId;
+  useWantedFocus(id, field.typedFor);
   const isWrong = problem !== null;
   const describedBy = [
     ...(isWrong ? [`${id}-problem`] : []),
@@ -61,4 +68,17 @@ export function FieldFrame({ kind, field, problem, children }: FieldFrameProps) 
       )}
     </div>
   );
+}
+
+/** Takes the focus when a line elsewhere asks for the field, opening what it is folded into. */
+function useWantedFocus(id: string, typedFor: string | undefined): void {
+  const isWanted = useTypedTexts(({ wanted }) => typedFor !== undefined && wanted === typedFor);
+  useEffect(() => {
+    if (!isWanted) return;
+    const control = document.getElementById(id);
+    const folded = control?.closest('details') ?? null;
+    if (folded !== null) folded.open = true;
+    control?.focus();
+    wantField(null);
+  }, [id, isWanted]);
 }

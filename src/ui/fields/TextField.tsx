@@ -26,7 +26,7 @@ function readText(text: string, kind: TextKind, lastGood: string): Reading<strin
 }
 
 function useTextDraft(props: TextFieldProps, endsOnEnter: boolean): Draft<string> {
-  const { kind, value, onCommit, onDone, error } = props;
+  const { kind, value, onCommit, onDone, error, typedFor, label } = props;
   return useDraft({
     value,
     print: (text) => text,
@@ -36,6 +36,8 @@ function useTextDraft(props: TextFieldProps, endsOnEnter: boolean): Draft<string
     onDone,
     error,
     endsOnEnter,
+    typedFor,
+    label,
   });
 }
 

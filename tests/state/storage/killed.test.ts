@@ -109,4 +109,56 @@ describe('a page killed between any two steps', () => {
     ]);
     expect((await textsOn(disk)).get(recovered[0]?.id ?? '')).toContain('from the first');
   });
+
+  it('loses less than half a second of steady typing, though a write waits for a whole one', async () => {
+    const disk = testDisk();
+    const clock = testClock();
+    const tab = openTab(disk, clock);
+    tab.openFile(projectNamed('Tern'));
+    await settled();
+    let typed = '';
+    for (let passedMs = 0; passedMs < 900; passedMs += 100) {
+      typed += 'x';
+      tab.type(projectNamed('Tern', typed));
+      await clock.pass(100);
+      const { stored } = await openTab(testDisk(new Map(disk.entries))).shelf.openLast();
+      expect(typed.length - (stored?.project.notes.length ?? -1)).toBeLessThan(5);
+    }
+    expect(tab.statuses.filter((kind) => kind === 'saved')).toHaveLength(1);
+  });
+
+  it('leaves no draft of what was typed and taken back', async () => {
+    const disk = testDisk();
+    const clock = testClock();
+    const tab = openTab(disk, clock);
+    const before = projectNamed('Tern');
+    tab.openFile(before);
+    await settled();
+    tab.type(projectNamed('Tern', 'x'));
+    await clock.pass(200);
+    tab.type(projectNamed('Tern', 'xx'));
+    await clock.pass(200);
+    expect([...disk.entries.keys()].filter((key) => key.startsWith('draft/'))).toHaveLength(1);
+    tab.type(before);
+    await clock.pass(1000);
+    expect([...disk.entries.keys()].filter((key) => key.startsWith('draft/'))).toEqual([]);
+    expect((await openTab(disk).shelf.openLast()).stored?.project.notes).toBe('');
+  });
+
+  it('is no other tab to itself when a page that opens takes its draft over', async () => {
+    const disk = testDisk();
+    const clock = testClock();
+    const tab = openTab(disk, clock);
+    tab.openFile(projectNamed('Tern'));
+    await settled();
+    tab.type(projectNamed('Tern', 'x'));
+    await clock.pass(200);
+    tab.type(projectNamed('Tern', 'xx'));
+    await clock.pass(200);
+    expect((await openTab(disk).shelf.openLast()).stored?.project.notes).toBe('xx');
+    tab.type(projectNamed('Tern', 'xxx'));
+    await clock.pass(1000);
+    expect(tab.autosaver.status().kind).toBe('saved');
+    expect((await openTab(disk).shelf.openLast()).stored?.project.notes).toBe('xxx');
+  });
 });

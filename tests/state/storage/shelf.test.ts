@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readFileSync } from 'node:fs';
 import type { Reading } from '../../../src/state/storage/records';
+import { noTyped } from '../../../src/state/storage/typedRecords';
 import {
   namesOn,
   noReading,
@@ -109,7 +110,7 @@ describe('the shelf', () => {
   it('cuts a long name so that its copy still opens', async () => {
     const tab = openTab(testDisk());
     const name = '\u{1F6A9}'.repeat(100);
-    const copy = storedIn(await tab.shelf.addCopy(projectNamed(name), noReading, 'copy'));
+    const copy = storedIn(await tab.shelf.addCopy(projectNamed(name), noReading, noTyped, 'copy'));
     expect(opened(copy.text).name).toBe(`${'\u{1F6A9}'.repeat(96)} (copy)`);
   });
 });

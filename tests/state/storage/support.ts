@@ -10,6 +10,7 @@ import { memoryKeyValue } from '../../../src/state/storage/memoryKeyValue';
 import type { Header, Reading, StoredProject } from '../../../src/state/storage/records';
 import { createShelf } from '../../../src/state/storage/shelf';
 import type { ShelfLoadResult } from '../../../src/state/storage/shelfTypes';
+import { noTyped } from '../../../src/state/storage/typedRecords';
 
 const emptyProject = opened(readFileSync(new URL('../../data/projects/empty.json', import.meta.url), 'utf8'));
 
@@ -138,9 +139,9 @@ export function openTab(store: KeyValue, clock: Clock = testClock(), announcemen
       if (screen === null) throw new Error('Nothing is open.');
       return screen;
     },
-    type: (project: Project, reading = noReading) => {
+    type: (project: Project, reading = noReading, typed = noTyped) => {
       screen = project;
-      autosaver.changed({ project, reading });
+      autosaver.changed({ project, reading, typed });
     },
     openFile: (project: Project) => {
       autosaver.open('file', () => {
@@ -154,7 +155,7 @@ export function openTab(store: KeyValue, clock: Clock = testClock(), announcemen
     },
     openStored: (stored: StoredProject) => {
       autosaver.open(stored, () => {
-        tab.type(stored.project);
+        tab.type(stored.project, noReading, stored.typed);
       });
     },
   };

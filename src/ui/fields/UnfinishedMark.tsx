@@ -1,0 +1,13 @@
+import { useTypedTexts } from '../../state/typedTexts';
+import './unfinishedMark.css';
+
+/** Says in a head that text waits in fields beneath it; silent about the field that somebody is typing in. */
+export function UnfinishedMark({ within }: { readonly within: string }) {
+  const labels = useTypedTexts(({ texts, typingIn }) =>
+    [...texts]
+      .filter(([path]) => path !== typingIn && path.startsWith(within))
+      .map(([, { label }]) => label)
+      .join(', '),
+  );
+  return labels === '' ? null : <span className="unfinished-mark">half-typed: {labels}</span>;
+}
