@@ -92,6 +92,32 @@ test('the wind triangle is dragged, the numbers follow, and the drag is one step
   await expectTotalsToMove(page, () => page.keyboard.press('ArrowUp'));
 });
 
+test('by keyboard: a condition is moved in the list of the margin and keeps its hours and its numbers', async ({
+  page,
+}) => {
+  await openDemo(page);
+  const first = (await totals(page).textContent()) ?? '';
+  await page.locator('.side-words').getByText('Condition', { exact: true }).click();
+  const hours = page.getByRole('textbox', { name: 'Upwind, one reef' });
+  const given = await hours.inputValue();
+  const listed = page.getByRole('group', { name: 'Sailing condition' }).getByRole('radio');
+  await expect(listed.first()).toBeChecked();
+  await page.getByRole('button', { name: 'Move down' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(listed.nth(1)).toBeChecked();
+  await expect(page.getByRole('button', { name: 'Move down' })).toBeFocused();
+  await expect(totals(page)).toHaveText(first);
+  await expect(hours).toHaveValue(given);
+  await page.keyboard.press('Alt+ArrowUp');
+  await expect(listed.first()).toBeChecked();
+  const pane = page.getByRole('region', { name: 'Condition', exact: true });
+  await pane.getByRole('button', { name: 'Delete', exact: true }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'Fast reach, port tack' })).toBeFocused();
+  await undo(page);
+  await expect(listed).toHaveCount(5);
+});
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`axe finds nothing in the condition and the methods: ${colorScheme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme });

@@ -43,6 +43,31 @@ test('makes a plan, sets a diameter, sees waterfall and total follow, and takes 
   await expect(totals(page)).toHaveText(total ?? '');
 });
 
+test('an item moves its fitting into a row, a deleted item gives the focus to the next, a plan changes its place', async ({
+  page,
+}) => {
+  await openDemo(page);
+  const pane = await openPlanPane(page);
+  await pane.getByRole('button', { name: 'Liferaft into the transom well' }).click();
+  const total = (await totals(page).textContent()) ?? '';
+  await pane.getByRole('textbox', { name: 'How many in a row' }).fill('2');
+  await expect(pane.getByText(/say where its last one stands/)).toBeVisible();
+  await expect(totals(page)).not.toHaveText(total);
+  await pane.getByRole('combobox', { name: 'Place given' }).selectOption('by its end points');
+  await expect(pane.getByRole('group', { name: 'Last one, end' })).toBeVisible();
+  await pane.getByRole('button', { name: 'Delete', exact: true }).focus();
+  await page.keyboard.press('Enter');
+  await expect(pane.getByRole('button', { name: 'Danbuoy into a launch tube' })).toBeFocused();
+  const plans = page.getByRole('group', { name: 'Refit plan, number of items' }).getByRole('radio');
+  const index = await plans.evaluateAll((each) =>
+    each.findIndex((radio) => (radio as HTMLInputElement).checked),
+  );
+  const way = index === 1 ? 'down' : 'up';
+  await pane.getByRole('button', { name: `Move this plan ${way}` }).focus();
+  await page.keyboard.press('Enter');
+  await expect(plans.nth(index + (way === 'down' ? 1 : -1))).toBeChecked();
+});
+
 test('a withheld saving counts once a named person gives a reason, and undo takes that back', async ({
   page,
 }) => {

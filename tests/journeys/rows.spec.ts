@@ -56,3 +56,35 @@ test('adds a fitting, edits a size, duplicates, undoes all and redoes, by keyboa
   await expect(rows(page)).toHaveCount(count + 2);
   await expect(totals(page)).toHaveText(last);
 });
+
+test('by keyboard: a zone is named, moved and deleted from the row’s zone, and no fitting is lost', async ({
+  page,
+}) => {
+  await openDemo(page, '#row=stanchions');
+  const first = (await totals(page).textContent()) ?? '';
+  const count = await rows(page).count();
+  await page.keyboard.press('2');
+  const summary = page.getByText('Name, order or delete the zones');
+  await summary.focus();
+  await page.keyboard.press('Enter');
+  const bow = page.getByRole('textbox', { name: 'Name of zone 1' });
+  await bow.focus();
+  await page.keyboard.press('End');
+  await page.keyboard.type(' and pulpit');
+  const heads = page.getByRole('rowheader', { name: /^(?:Bow and pulpit|Side decks)/ });
+  await expect(heads.first()).toContainText('Bow and pulpit');
+  await page.keyboard.press('Alt+ArrowDown');
+  await expect(heads.first()).toContainText('Side decks');
+  await expect(page.getByRole('textbox', { name: 'Name of zone 2' })).toBeFocused();
+  await page.getByRole('button', { name: 'Delete Bow and pulpit' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('combobox', { name: /^Move its 7 fittings to/ })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Moved to Side decks: 7 fittings.')).toBeVisible();
+  await expect(heads).toHaveCount(1);
+  await expect(rows(page)).toHaveCount(count);
+  await expect(totals(page)).toHaveText(first);
+  for (let step = 0; step < 3; step += 1) await page.keyboard.press('Control+z');
+  await expect(page.getByRole('rowheader', { name: /^Bow/ }).first()).toBeVisible();
+});

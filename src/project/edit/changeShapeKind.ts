@@ -27,38 +27,33 @@ interface Extents {
   readonly lengthM: number;
 }
 
+/** Makes a fitting another kind of shape. */
+export function changeShapeKind(project: Project, id: string, kind: ProjectShape['kind']): EditAnswer {
+  const fitting = project.fittings.find((each) => each.id === id);
+  if (fitting === undefined) return nothingSuch('fitting', id);
+  if (fitting.shape.kind === kind) return { project };
+  const reshaped = asKind(project, fitting, kind);
+  return changeFitting(project, id, (old) => ({ ...old, ...reshaped }), carriedOver);
+}
+
+export const carriedOver = 'The sizes are carried over as estimates; look at them again.';
+
+type Reshaped = Pick<ProjectFitting, 'shape' | 'placement'>;
+
 /**
- * Makes a fitting another kind of shape. What it measures is carried over where the two kinds have something in
- * common, as estimates to be measured again:
+ * A fitting's shape and place once it is of another kind. What it measures is carried over where the two kinds have
+ * something in common, as estimates to be measured again:
  * - bar to body: the box round the first member;
  * - body to bar: as wide as seen from ahead, and upright over the body's height unless the placement has a length;
  * - to a measured area: the area seen times the handbook's coefficient (the typed one where there is one);
  * - from a measured area: the size that the same coefficient would give it.
  */
-export function changeShapeKind(project: Project, id: string, kind: ProjectShape['kind']): EditAnswer {
-  const fitting = project.fittings.find((each) => each.id === id);
-  if (fitting === undefined) return nothingSuch('fitting', id);
-  if (fitting.shape.kind === kind) return { project };
-  const extents = extentsOf(project, fitting.placement);
-  return changeFitting(
-    project,
-    id,
-    (old) => ({ ...old, ...reshaped(old, kind, extents) }),
-    'The sizes are carried over as estimates; look at them again.',
-  );
-}
-
-function extentsOf(project: Project, placement: ProjectPlacement): Extents {
-  const [first] = membersOf(placement, deckLineOf(project.boat));
-  if (first === undefined) return { xM: 0, yM: 0, zM: 0, lengthM: 0 };
-  const [xM, yM, zM] = [0, 1, 2].map((axis) => Math.abs((first.end[axis] ?? 0) - (first.start[axis] ?? 0)));
-  return { xM: xM ?? 0, yM: yM ?? 0, zM: zM ?? 0, lengthM: Math.hypot(xM ?? 0, yM ?? 0, zM ?? 0) };
-}
-
-type Reshaped = Pick<ProjectFitting, 'shape' | 'placement'>;
-
-function reshaped(fitting: ProjectFitting, kind: ProjectShape['kind'], extents: Extents): Reshaped {
-  const { shape, placement } = fitting;
+export function asKind(
+  project: Project,
+  { shape, placement }: Reshaped,
+  kind: ProjectShape['kind'],
+): Reshaped {
+  const extents = extentsOf(project, placement);
   switch (kind) {
     case 'roundBar':
       return asBar(shape, placement, extents);
@@ -67,6 +62,13 @@ function reshaped(fitting: ProjectFitting, kind: ProjectShape['kind'], extents: 
     case 'measuredArea':
       return { shape: asArea(shape, extents), placement };
   }
+}
+
+function extentsOf(project: Project, placement: ProjectPlacement): Extents {
+  const [first] = membersOf(placement, deckLineOf(project.boat));
+  if (first === undefined) return { xM: 0, yM: 0, zM: 0, lengthM: 0 };
+  const [xM, yM, zM] = [0, 1, 2].map((axis) => Math.abs((first.end[axis] ?? 0) - (first.start[axis] ?? 0)));
+  return { xM: xM ?? 0, yM: yM ?? 0, zM: zM ?? 0, lengthM: Math.hypot(xM ?? 0, yM ?? 0, zM ?? 0) };
 }
 
 /** Where nothing tells a size: a length of one metre, and a tenth of it across. */

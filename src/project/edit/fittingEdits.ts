@@ -81,23 +81,21 @@ export function setDutyInCondition(
   conditionId: string,
   fraction: number | null,
 ): EditAnswer {
-  return changeFitting(project, fittingId, (fitting) => {
-    const { byCondition } = fitting.dutyFraction;
-    return {
-      ...fitting,
-      dutyFraction: {
-        ...fitting.dutyFraction,
-        byCondition: withFraction(byCondition, conditionId, fraction),
-      },
-    };
-  });
+  return changeFitting(project, fittingId, (fitting) => ({
+    ...fitting,
+    dutyFraction: withShare(fitting.dutyFraction, conditionId, fraction),
+  }));
 }
 
-type DutyEntries = ProjectDuty['byCondition'];
-
-function withFraction(entries: DutyEntries, conditionId: string, fraction: number | null): DutyEntries {
-  if (fraction === null) return entries.filter((entry) => entry.conditionId !== conditionId);
-  const isListed = entries.some((entry) => entry.conditionId === conditionId);
-  if (!isListed) return [...entries, { conditionId, fraction }];
-  return entries.map((entry) => (entry.conditionId === conditionId ? { conditionId, fraction } : entry));
+/** The duty with one condition's share set, or left out with null; the others keep their places. */
+export function withShare(duty: ProjectDuty, conditionId: string, fraction: number | null): ProjectDuty {
+  const { byCondition } = duty;
+  if (fraction === null) {
+    return { ...duty, byCondition: byCondition.filter((entry) => entry.conditionId !== conditionId) };
+  }
+  const isListed = byCondition.some((entry) => entry.conditionId === conditionId);
+  const entries = isListed
+    ? byCondition.map((entry) => (entry.conditionId === conditionId ? { conditionId, fraction } : entry))
+    : [...byCondition, { conditionId, fraction }];
+  return { ...duty, byCondition: entries };
 }

@@ -2,7 +2,7 @@ import { blankItem } from '../file/blankParts';
 import type { ItemChange, Project, RefitItem } from '../file/schema';
 import { pathText } from '../file/wording';
 import { itemChangeLabel } from '../wording/itemText';
-import { nothingSuch, refusal, type EditAnswer } from './answer';
+import { nothingSuch, refusal, type EditAnswer, type Said } from './answer';
 import { defaultChange, fittingAfterPlan } from './defaultChange';
 import { freshId, withChanged, withInserted, withMoved, without } from './lists';
 import { copyName, nameWithEnding } from './names';
@@ -26,9 +26,14 @@ export function addItem(
     return refusal(pathText(['plans', planIndex, 'items', plan.items.length, 'change']), start.message);
   }
   const id = freshId(plan.items, 'i');
-  const name = nameWithEnding(fitting.name, `: ${itemChangeLabel(kind)}`);
+  const name = itemName(fitting.name, kind);
   const item = blankItem({ id, name, fittingId, change: start.change });
-  return changePlan(project, planId, (old) => ({ ...old, items: [...old.items, item] }), [id]);
+  return changePlan(project, planId, (old) => ({ ...old, items: [...old.items, item] }), { newIds: [id] });
+}
+
+/** An item's name until somebody types another. */
+export function itemName(fittingName: string, kind: ItemChange['kind']): string {
+  return nameWithEnding(fittingName, `: ${itemChangeLabel(kind)}`);
 }
 
 /** Changes any fields of an item but its id. */
@@ -65,9 +70,8 @@ export function changeItemKind(
     return refusal(pathText(['plans', planIndex, 'items', itemIndex, 'change', 'kind']), start.message);
   }
   const { change } = start;
-  const givenName = nameWithEnding(fitting.name, `: ${itemChangeLabel(item.change.kind)}`);
   const name =
-    item.name === givenName ? nameWithEnding(fitting.name, `: ${itemChangeLabel(kind)}`) : item.name;
+    item.name === itemName(fitting.name, item.change.kind) ? itemName(fitting.name, kind) : item.name;
   return changeItem(project, planId, itemId, (old) => ({ ...old, name, change }));
 }
 
@@ -96,9 +100,9 @@ export function duplicateItem(project: Project, planId: string, itemId: string):
     plan.items.map((item) => item.name),
   );
   const copy = { ...original, id, name, on: false };
-  return changePlan(project, planId, (old) => ({ ...old, items: withInserted(old.items, [copy], itemId) }), [
-    id,
-  ]);
+  return changePlan(project, planId, (old) => ({ ...old, items: withInserted(old.items, [copy], itemId) }), {
+    newIds: [id],
+  });
 }
 
 /** Moves an item to stand before another of its plan, or last. */
@@ -115,14 +119,21 @@ export function deleteItems(project: Project, planId: string, itemIds: readonly 
   return changePlan(project, planId, (plan) => ({ ...plan, items: without(plan.items, new Set(itemIds)) }));
 }
 
-function changeItem(
+/** Puts one item through a change. */
+export function changeItem(
   project: Project,
   planId: string,
   itemId: string,
   change: (item: RefitItem) => RefitItem,
+  said: Said = {},
 ): EditAnswer {
   const plan = project.plans.find(({ id }) => id === planId);
   if (plan === undefined) return nothingSuch('plan', planId);
   if (!plan.items.some(({ id }) => id === itemId)) return nothingSuch('refit item', itemId);
-  return changePlan(project, planId, (old) => ({ ...old, items: withChanged(old.items, itemId, change) }));
+  return changePlan(
+    project,
+    planId,
+    (old) => ({ ...old, items: withChanged(old.items, itemId, change) }),
+    said,
+  );
 }

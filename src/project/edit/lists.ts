@@ -58,3 +58,20 @@ export function freshIds(list: readonly WithId[], letter: string, count: number)
 export function freshId(list: readonly WithId[], letter: string): string {
   return freshIds(list, letter, 1).join('');
 }
+
+/** What an element stands before once it is a step further up (-1) or down (1): null at the end, undefined where it cannot. */
+export function beforeAfterStep(
+  list: readonly WithId[],
+  id: string,
+  step: -1 | 1,
+): string | null | undefined {
+  const index = list.findIndex((element) => element.id === id);
+  if (index === -1 || list[index + step] === undefined) return undefined;
+  return list[step === -1 ? index - 1 : index + 2]?.id ?? null;
+}
+
+/** The next element of the list, else the one before; null for the only one. */
+export function neighbourId(list: readonly WithId[], id: string): string | null {
+  const index = list.findIndex((element) => element.id === id);
+  return (list[index + 1] ?? list[index - 1])?.id ?? null;
+}

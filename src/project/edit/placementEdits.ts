@@ -2,6 +2,7 @@ import { freeboardAt, type DeckLine } from '../../physics/placement/deckLine';
 import type { PlacedMember } from '../../physics/fitting/fittingInput';
 import type { BoatVector } from '../../physics/vector/vector3';
 import { fromSi } from '../../units/convert';
+import { formatQuantity } from '../../units/print';
 import { deckLineOf, membersOf } from '../core/fittingToPhysics';
 import type { Project, ProjectPlacement, ProjectPoint } from '../file/schema';
 import { nothingSuch, type EditAnswer } from './answer';
@@ -14,11 +15,7 @@ type EndPoints = Extract<ProjectPlacement, { kind: 'endPoints' }>;
 /** Two places closer than this, m, are the same on a boat. */
 const sameM = 0.001;
 
-/**
- * Says where a fitting is in the other way, at the same place. Between the first and the last of a row, end points run
- * straight and taped places follow the deck, and taped ones are all of one length and lean: where that moves something,
- * the message says so.
- */
+/** Says where a fitting is in the other way, at the same place. */
 export function changePlacementKind(
   project: Project,
   id: string,
@@ -26,16 +23,32 @@ export function changePlacementKind(
 ): EditAnswer {
   const fitting = project.fittings.find((each) => each.id === id);
   if (fitting === undefined) return nothingSuch('fitting', id);
-  const { placement } = fitting;
-  if (placement.kind === kind) return { project };
-  const line = deckLineOf(project.boat);
+  const { placement, message } = placedAs(fitting.placement, kind, deckLineOf(project.boat));
+  return changeFitting(project, id, (old) => ({ ...old, placement }), message);
+}
+
+/** A placement, and what became of it besides what was asked. */
+export interface Placed {
+  readonly placement: ProjectPlacement;
+  readonly message?: string;
+}
+
+/**
+ * The placement said in another way. Between the first and the last of a row, end points run straight and taped places
+ * follow the deck, and taped ones are all of one length and lean: where that moves something, the message says so.
+ */
+export function placedAs(
+  placement: ProjectPlacement,
+  kind: ProjectPlacement['kind'],
+  line: DeckLine,
+): Placed {
+  if (placement.kind === kind) return { placement };
   const other = otherKind(placement, line);
   const movedM = largestMoveM(membersOf(placement, line), membersOf(other, line));
-  const message =
-    movedM <= sameM
-      ? undefined
-      : `Said this way, the row cannot stand quite as it did: part of it moves by up to ${Math.round(movedM * 1000)} mm.`;
-  return changeFitting(project, id, (old) => ({ ...old, placement: other }), message);
+  if (movedM <= sameM) return { placement: other };
+  const moved = formatQuantity(movedM, 'mm', { decimals: 0 });
+  const message = `Said this way, the row cannot stand quite as it did: part of it moves by up to ${moved}.`;
+  return { placement: other, message };
 }
 
 /** The same placement as end points when it was taped, as taped when it had end points. */
@@ -110,18 +123,21 @@ function distanceM(a: BoatVector, b: BoatVector): number {
 /** How far aft of the one before the members of a new row stand, m, until somebody says where the last one is. */
 const newRowStepM = 1;
 
-/** How many stand in the row; one is no row. A new row runs straight aft, its members 1 m apart. */
+/** How many stand in the row; one is no row. */
 export function setRowCount(project: Project, id: string, count: number): EditAnswer {
   const fitting = project.fittings.find((each) => each.id === id);
   if (fitting === undefined) return nothingSuch('fitting', id);
-  const { placement } = fitting;
-  const isNew = placement.row === null && count !== 1;
-  return changeFitting(
-    project,
-    id,
-    (old) => ({ ...old, placement: count === 1 ? { ...placement, row: null } : withCount(placement, count) }),
-    isNew ? `The row runs aft, ${newRowStepM} m apart; say where its last one stands.` : undefined,
-  );
+  const { placement, message } = placedInRow(fitting.placement, count);
+  return changeFitting(project, id, (old) => ({ ...old, placement }), message);
+}
+
+/** The placement as a row of so many. A new row runs straight aft, its members 1 m apart. */
+export function placedInRow(placement: ProjectPlacement, count: number): Placed {
+  if (count === 1) return { placement: { ...placement, row: null } };
+  const inRow = withCount(placement, count);
+  if (placement.row !== null) return { placement: inRow };
+  const step = formatQuantity(newRowStepM, 'm');
+  return { placement: inRow, message: `The row runs aft, ${step} apart; say where its last one stands.` };
 }
 
 function withCount(placement: ProjectPlacement, count: number): ProjectPlacement {

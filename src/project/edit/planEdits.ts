@@ -1,6 +1,6 @@
 import { blankPlan } from '../file/blankParts';
 import type { Project, ProjectPlan } from '../file/schema';
-import { nothingSuch, type EditAnswer } from './answer';
+import { nothingSuch, type EditAnswer, type Said } from './answer';
 import { judged } from './judge';
 import { freshId, freshIds, withChanged, withInserted, withMoved, without } from './lists';
 import { copyName, newName } from './names';
@@ -55,9 +55,9 @@ export function changePlan(
   project: Project,
   id: string,
   change: (plan: ProjectPlan) => ProjectPlan,
-  newIds?: readonly string[],
+  said: Said = {},
 ): EditAnswer {
   if (!project.plans.some((plan) => plan.id === id)) return nothingSuch('plan', id);
   const plans = withChanged(project.plans, id, change);
-  return judged(project, { plans }, newIds === undefined ? {} : { newIds });
+  return judged(project, { plans }, said);
 }

@@ -3,6 +3,7 @@ import { pathText } from '../file/wording';
 import { counted, nothingSuch, refusal, type EditAnswer } from './answer';
 import { judged } from './judge';
 import { freshId, withChanged, withInserted, withMoved, without } from './lists';
+import { moveFittings } from './orderFittings';
 
 /** Adds a zone right after another, or as the last. */
 export function addZone(project: Project, name: string, afterId: string | null = null): EditAnswer {
@@ -29,4 +30,16 @@ export function deleteZone(project: Project, id: string): EditAnswer {
   if (held > 0) return refusal(path, `holds ${counted(held, 'fitting')}; move or delete what it holds first`);
   if (project.zones.length === 1) return refusal(path, 'is the only zone; a project keeps at least one');
   return judged(project, { zones: without(project.zones, new Set([id])) });
+}
+
+/** Deletes a zone whose fittings go, in their order, to the end of another. */
+export function deleteZoneInto(project: Project, id: string, intoId: string): EditAnswer {
+  const into = project.zones.find((zone) => zone.id === intoId);
+  if (into === undefined || intoId === id) return nothingSuch('other zone', intoId);
+  const heldIds = project.fittings.filter(({ zoneId }) => zoneId === id).map((fitting) => fitting.id);
+  const moved = moveFittings(project, heldIds, intoId, null);
+  if ('refused' in moved) return moved;
+  const deleted = deleteZone(moved.project, id);
+  if ('refused' in deleted || heldIds.length === 0) return deleted;
+  return { ...deleted, message: `Moved to ${into.name}: ${counted(heldIds.length, 'fitting')}.` };
 }

@@ -14,8 +14,8 @@ import {
   type ConditionPatch,
 } from './conditionFields';
 import { fieldId } from './fieldId';
-import { Section } from './Section';
-import type { FormEdit } from './useFormEdit';
+import { Section } from '../../ui/Section';
+import type { FormEdit } from '../../ui/useFormEdit';
 import { WindSection } from './WindSection';
 
 interface ConditionFieldsProps {

@@ -1,13 +1,17 @@
 import { useState } from 'react';
+import { neighbourId } from '../../project/edit/lists';
 import { solveProjectCondition } from '../../project/ledger/conditionSummary';
 import type { LedgerBasis } from '../../project/ledger/ledgerTypes';
 import type { Project, ProjectCondition } from '../../project/file/schema';
 import { useAppStore } from '../../state/appStore';
+import { UnfinishedMark } from '../../ui/fields/UnfinishedMark';
 import { OneOfLine } from '../../ui/OneOf';
-import { ConditionActions } from './ConditionActions';
+import { ConditionActions, conditionMove } from './ConditionActions';
 import { ConditionFields } from './ConditionFields';
 import { ProfileEditor } from './ProfileEditor';
-import { useFormEdit } from './useFormEdit';
+import { moveKeys } from '../../ui/MoveButtons';
+import { useFocusNext } from '../../ui/useFocusNext';
+import { useFormEdit } from '../../ui/useFormEdit';
 import { useOpenField } from './useOpenField';
 import './conditions.css';
 
@@ -23,18 +27,34 @@ interface ConditionEditorProps {
   readonly basis: LedgerBasis;
 }
 
+/** The head of the pane takes the focus when what had it is gone. */
+const titleId = 'condition-title';
+
 function ConditionEditor({ project, basis }: ConditionEditorProps) {
-  const form = useFormEdit();
+  const form = useFormEdit('condition');
+  const focusNext = useFocusNext();
   /** Which condition is edited while the ledger is about the whole course. */
   const [courseConditionId, setCourseConditionId] = useState<string | null>(null);
   useOpenField();
   const isCourse = basis.kind === 'profile';
   const condition = conditionOf(project, isCourse ? courseConditionId : basis.conditionId);
   if (condition === null) return <p className="muted">The project has no sailing condition.</p>;
-  const profileEditor = <ProfileEditor project={project} form={form} />;
+  const goToTitle = (): void => {
+    focusNext(titleId);
+  };
+  const goToNeighbour = (): void => {
+    const conditionId = neighbourId(project.conditions, condition.id) ?? '';
+    if (isCourse) setCourseConditionId(conditionId);
+    else useAppStore.getState().chooseBasis({ kind: 'condition', conditionId });
+    goToTitle();
+  };
+  const profileEditor = <ProfileEditor project={project} form={form} onGone={goToTitle} />;
   return (
-    <div className="conditions">
-      <h2 className="condition-title">{isCourse ? project.profile?.name : condition.name}</h2>
+    <div className="conditions" onKeyDown={moveKeys(conditionMove(project, condition.id, form))}>
+      <h2 id={titleId} className="condition-title" tabIndex={-1}>
+        {isCourse ? project.profile?.name : condition.name}
+      </h2>
+      <UnfinishedMark within={`condition/${condition.id}.`} />
       {isCourse && profileEditor}
       {isCourse && (
         <OneOfLine
@@ -44,7 +64,7 @@ function ConditionEditor({ project, basis }: ConditionEditorProps) {
           onChoose={setCourseConditionId}
         />
       )}
-      <ConditionActions condition={condition} form={form} />
+      <ConditionActions project={project} conditionId={condition.id} form={form} onDeleted={goToNeighbour} />
       <ConditionFields summary={solveProjectCondition(project, condition).summary} form={form} />
       {!isCourse && profileEditor}
     </div>

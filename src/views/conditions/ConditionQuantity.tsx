@@ -3,7 +3,7 @@ import type { ProjectCondition } from '../../project/file/schema';
 import { QuantityField } from '../../ui/fields/QuantityField';
 import type { ConditionField } from './conditionFields';
 import { fieldId } from './fieldId';
-import type { FormEdit } from './useFormEdit';
+import type { FormEdit } from '../../ui/useFormEdit';
 
 interface ConditionQuantityProps {
   readonly condition: ProjectCondition;
@@ -30,12 +30,18 @@ export function ConditionQuantity({ condition, field, form }: ConditionQuantityP
     range,
     describe,
     ...form.at(key),
+    typedFor: `condition/${condition.id}.${placeOf(condition, path)}`,
     lastGoodSi: valueSi,
   };
   if (isOptional) {
     return <QuantityField {...common} required={false} valueSi={valueSi} onCommit={commit} />;
   }
   return valueSi === null ? null : <QuantityField {...common} valueSi={valueSi} onCommit={commit} />;
+}
+
+/** The same path is another quantity when the wind is given the other way. */
+function placeOf({ wind }: ProjectCondition, path: string): string {
+  return path.startsWith('wind.') ? `${wind.kind}.${path}` : path;
 }
 
 interface ConditionQuantitiesProps extends Omit<ConditionQuantityProps, 'field'> {

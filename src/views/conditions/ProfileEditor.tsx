@@ -8,18 +8,20 @@ import { toSi } from '../../units/convert';
 import { formatQuantity } from '../../units/print';
 import { fieldId } from './fieldId';
 import { profileRows, type ProfileRow } from './profileRows';
-import { Section } from './Section';
-import type { FormEdit } from './useFormEdit';
+import { Section } from '../../ui/Section';
+import type { FormEdit } from '../../ui/useFormEdit';
 
 const hoursRange = { fromSi: 0, toSi: toSi(1_000_000, 'h') };
 
 interface ProfileEditorProps {
   readonly project: Project;
   readonly form: FormEdit;
+  /** A button took away itself and what it was about. */
+  readonly onGone: () => void;
 }
 
 /** The course: how long she sails in each condition. */
-export function ProfileEditor({ project, form }: ProfileEditorProps) {
+export function ProfileEditor({ project, form, onGone }: ProfileEditorProps) {
   const { profile } = project;
   return (
     <Section head="Course profile">
@@ -46,7 +48,7 @@ export function ProfileEditor({ project, form }: ProfileEditorProps) {
       {profileRows(project).map((row) => (
         <HoursLine key={row.conditionId} row={row} form={form} />
       ))}
-      {profile !== null && <ProfileActions form={form} />}
+      {profile !== null && <ProfileActions form={form} onGone={onGone} />}
     </Section>
   );
 }
@@ -83,6 +85,8 @@ function HoursLine({ row, form }: { readonly row: ProfileRow; readonly form: For
         onClick={() => {
           commit(null);
           useAppStore.getState().endGroup();
+          // The button goes with the hours.
+          document.getElementById(fieldId(field))?.focus();
         }}
       >
         ×
@@ -91,7 +95,7 @@ function HoursLine({ row, form }: { readonly row: ProfileRow; readonly form: For
   );
 }
 
-function ProfileActions({ form }: { readonly form: FormEdit }) {
+function ProfileActions({ form, onGone }: Omit<ProfileEditorProps, 'project'>) {
   const basis = useAppStore((state) => state.question.basis);
   return (
     <div className="condition-actions">
@@ -101,6 +105,7 @@ function ProfileActions({ form }: { readonly form: FormEdit }) {
           className="plain-action"
           onClick={() => {
             useAppStore.getState().chooseBasis({ kind: 'profile' });
+            onGone();
           }}
         >
           Show the course in the ledger
@@ -110,8 +115,8 @@ function ProfileActions({ form }: { readonly form: FormEdit }) {
         type="button"
         className="plain-action"
         onClick={() => {
-          form.run('profile', 'Delete the course', deleteProfile);
-          useAppStore.getState().endGroup();
+          form.act('profile', 'Delete the course', deleteProfile);
+          onGone();
         }}
       >
         Delete the course

@@ -7,8 +7,8 @@ import { formatQuantity } from '../../units/print';
 import { ConditionQuantities } from './ConditionQuantity';
 import { instrumentFields, trueWindFields } from './conditionFields';
 import { fieldId } from './fieldId';
-import { Section } from './Section';
-import type { FormEdit } from './useFormEdit';
+import { Section } from '../../ui/Section';
+import type { FormEdit } from '../../ui/useFormEdit';
 
 const kinds: readonly Choice<ProjectWind['kind']>[] = [
   { value: 'true', label: 'true wind' },

@@ -1,14 +1,17 @@
 import { useId } from 'react';
 import { deleteItems, duplicateItem, moveItem, switchItem } from '../../project/edit/itemEdits';
-import type { Project } from '../../project/file/schema';
+import type { Project, RefitItem } from '../../project/file/schema';
 import type { ItemAccount } from '../../project/ledger/ledgerTypes';
 import { itemChangeLabel, itemReasons, itemStatusLabel } from '../../project/wording/itemText';
 import { CheckField } from '../../ui/fields/CheckField';
+import { UnfinishedMark } from '../../ui/fields/UnfinishedMark';
+import { MoveButtons, moveKeys, type Movable } from '../../ui/MoveButtons';
 import { formatQuantity, formatRange } from '../../units/print';
+import { itemButtonId } from './focusIds';
 import { ItemFields } from './ItemFields';
 import { savesBothText } from './planWords';
 import { SafetyFields } from './SafetyFields';
-import type { ItemEditor } from './usePlanEdits';
+import { wholeItem, type ItemEditor } from './usePlanEdits';
 
 interface ItemEntryProps {
   readonly project: Project;
@@ -16,22 +19,26 @@ interface ItemEntryProps {
   readonly number: number;
   readonly decimals: number;
   readonly editor: ItemEditor;
-  /** The item before it; null for the first. */
-  readonly previousId: string | null;
-  /** What it stands before once moved down, null for the end; undefined for the last, which cannot. */
-  readonly nextButOneId: string | null | undefined;
+  /** What the last edit did besides what was asked. */
+  readonly said: string;
+  /** The plan's items in their order. */
+  readonly order: readonly RefitItem[];
   readonly isOpen: boolean;
   readonly onToggle: () => void;
+  readonly onDeleted: () => void;
 }
 
 /** One item: what it is and what became of it, and when open everything about it that can be changed. */
 export function ItemEntry(props: ItemEntryProps) {
-  const { project, account, number, decimals, editor, isOpen, onToggle } = props;
+  const { project, account, number, decimals, editor, said, isOpen, onToggle } = props;
   const { item, fitting, status, savingInOrder } = account;
   const bodyId = useId();
   const both = savesBothText(account);
   return (
-    <li className={status === 'counted' ? 'plans-item' : 'plans-item plans-item-out'}>
+    <li
+      className={status === 'counted' ? 'plans-item' : 'plans-item plans-item-out'}
+      onKeyDown={moveKeys(itemMove(props))}
+    >
       <div className="plans-item-line">
         <span className="plans-item-number muted">{number}</span>
         <CheckField
@@ -46,6 +53,7 @@ export function ItemEntry(props: ItemEntryProps) {
           }}
         />
         <button
+          id={itemButtonId(item.id)}
           type="button"
           className="plans-item-name"
           aria-expanded={isOpen}
@@ -67,10 +75,14 @@ export function ItemEntry(props: ItemEntryProps) {
           <p key={reason}>{reason}</p>
         ))}
         {both !== null && <p className="plans-both">{both}</p>}
+        <UnfinishedMark within={`plan/${editor.key}.`} />
       </div>
       <div id={bodyId} className="plans-item-body" hidden={!isOpen}>
         {isOpen && (
           <>
+            <p className="plans-said" role="status">
+              {editor.errorAt(wholeItem) ?? said}
+            </p>
             <SafetyFields account={account} editor={editor} />
             <ItemFields project={project} account={account} editor={editor} />
             <ItemActions {...props} />
@@ -103,34 +115,25 @@ function SavingText({ account, decimals }: { readonly account: ItemAccount; read
   );
 }
 
-function ItemActions({ account, editor, previousId, nextButOneId, onToggle }: ItemEntryProps) {
-  const { item } = account;
-  const { planId, run } = editor;
-  const move = (words: string, beforeId: string | null): void => {
-    run(`Move ${item.name} ${words}`, (current) => moveItem(current, planId, item.id, beforeId));
+/** The item's steps in its plan, for its buttons and keys. */
+function itemMove({ account: { item }, editor, order }: ItemEntryProps): Movable {
+  return {
+    list: order,
+    id: item.id,
+    onMove: (beforeId, way) => {
+      editor.run(`Move ${item.name} ${way}`, (current) =>
+        moveItem(current, editor.planId, item.id, beforeId),
+      );
+    },
   };
+}
+
+function ItemActions(props: ItemEntryProps) {
+  const { item } = props.account;
+  const { planId, run } = props.editor;
   return (
     <p className="plans-actions">
-      <button
-        type="button"
-        className="plain-action"
-        disabled={previousId === null}
-        onClick={() => {
-          move('up', previousId);
-        }}
-      >
-        Move up
-      </button>
-      <button
-        type="button"
-        className="plain-action"
-        disabled={nextButOneId === undefined}
-        onClick={() => {
-          move('down', nextButOneId ?? null);
-        }}
-      >
-        Move down
-      </button>
+      <MoveButtons {...itemMove(props)} />
       <button
         type="button"
         className="plain-action"
@@ -144,8 +147,8 @@ function ItemActions({ account, editor, previousId, nextButOneId, onToggle }: It
         type="button"
         className="plain-action"
         onClick={() => {
-          onToggle();
-          run(`Delete ${item.name}`, (current) => deleteItems(current, planId, [item.id]));
+          const answer = run(`Delete ${item.name}`, (current) => deleteItems(current, planId, [item.id]));
+          if (!('refused' in answer)) props.onDeleted();
         }}
       >
         Delete

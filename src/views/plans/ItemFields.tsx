@@ -1,11 +1,13 @@
 import { changeItemKind } from '../../project/edit/itemEdits';
+import { changeItemFitting } from '../../project/edit/itemPartEdits';
 import type { Project } from '../../project/file/schema';
 import type { ItemAccount } from '../../project/ledger/ledgerTypes';
 import { ChoiceField } from '../../ui/fields/ChoiceField';
 import { NumberField } from '../../ui/fields/NumberField';
 import { NoteField, TextField } from '../../ui/fields/TextField';
+import { FlagFields } from '../../ui/parts/FlagFields';
+import { partOf } from '../../ui/parts/partFields';
 import { ChangeFields } from './ChangeFields';
-import { FlagFields } from './FlagFields';
 import { MassFields } from './MassFields';
 import { changeChoices } from './planWords';
 import type { ItemEditor } from './usePlanEdits';
@@ -20,58 +22,67 @@ const mostMoney = 1e12;
 
 /** Everything about an item that can be typed. */
 export function ItemFields({ project, account, editor }: ItemFieldsProps) {
-  const { item, key, planId, patch, errorAt, done } = editor;
+  const { item, planId, patch, at } = editor;
   const currency = project.currency === '' ? '' : `, ${project.currency}`;
   return (
     <div className="plans-fields">
-      <TextField
-        key={`${key}.name`}
-        kind="name"
-        label="Name"
-        value={item.name}
-        error={errorAt('name')}
-        onCommit={(name) => {
-          patch('name', 'name', { name });
+      <div className="field-wide">
+        <TextField
+          kind="name"
+          label="Name"
+          value={item.name}
+          onCommit={(name) => {
+            patch('name', 'name', { name });
+          }}
+          {...at('name')}
+        />
+      </div>
+      <ChoiceField
+        label="About"
+        value={item.fittingId}
+        choices={project.fittings.map(({ id, name }) => ({ value: id, label: name }))}
+        onCommit={(fittingId) => {
+          editor.runField('fittingId', 'fitting', (current) =>
+            changeItemFitting(current, planId, item.id, fittingId),
+          );
         }}
-        onDone={done}
+        {...at('fittingId')}
       />
       <ChoiceField
-        key={`${key}.change.kind`}
         label="Change"
         value={item.change.kind}
         choices={changeChoices}
-        error={errorAt('change.kind')}
         onCommit={(kind) => {
-          editor.run(`Change the kind of ${item.name}`, (current) =>
-            changeItemKind(current, planId, item.id, kind),
-          );
+          editor.runField('change.kind', 'kind', (current) => changeItemKind(current, planId, item.id, kind));
         }}
+        {...at('change.kind')}
       />
-      <ChangeFields key={item.change.kind} project={project} fitting={account.fitting} editor={editor} />
+      <ChangeFields
+        key={`${item.fittingId}.${item.change.kind}`}
+        project={project}
+        fitting={account.fitting}
+        editor={editor}
+      />
       <MassFields project={project} fitting={account.fitting} editor={editor} />
       <NumberField
-        key={`${key}.cost`}
         label={`Cost${currency}`}
         valueSi={item.cost}
         range={{ fromSi: -mostMoney, toSi: mostMoney }}
-        error={errorAt('cost')}
         onCommit={(cost) => {
           patch('cost', 'cost', { cost });
         }}
-        onDone={done}
+        {...at('cost')}
       />
-      <FlagFields editor={editor} />
+      <FlagFields {...partOf(editor, 'flags', item.flags, (flags) => ({ flags }))} />
       <NoteField
-        key={`${key}.note`}
         kind="note"
         label="Note"
         rows={2}
         value={item.note}
-        error={errorAt('note')}
         onCommit={(note) => {
           patch('note', 'note', { note });
         }}
-        onDone={done}
+        {...at('note')}
       />
     </div>
   );

@@ -2,7 +2,7 @@ import { Scatter } from '../../charts/Scatter';
 import { scatterGeometry, type ScatterGeometry, type ScatterItem } from '../../charts/scatterGeometry';
 import { useWidth } from '../../charts/useWidth';
 import type { ItemAccount, PlanAccount } from '../../project/ledger/ledgerTypes';
-import { formatValue } from '../../units/print';
+import { formatValue, printUnit } from '../../units/print';
 
 interface PlanScatterProps {
   readonly account: PlanAccount;
@@ -22,12 +22,12 @@ export function PlanScatter({ account, currency }: PlanScatterProps) {
     <div ref={ref} className="plans-scatters">
       <ScatterFigure
         title="Saving of each item against its mass"
-        unit="W against kg"
+        unit={`${printUnit('W')} against kg`}
         chart={scatterGeometry(byMass, 'change of mass, kg', widthPx)}
       />
       <ScatterFigure
         title="Saving of each item against its cost"
-        unit={`W against ${currency === '' ? 'money' : currency}`}
+        unit={`${printUnit('W')} against ${currency === '' ? 'money' : currency}`}
         chart={scatterGeometry(byCost, money, widthPx)}
       />
     </div>
@@ -65,7 +65,7 @@ function ScatterFigure({ title, unit, chart }: ScatterFigureProps) {
           <thead>
             <tr>
               <th scope="col">item</th>
-              <th scope="col">saving, W</th>
+              <th scope="col">saving, {printUnit('W')}</th>
               <th scope="col">{chart.priceLabel}</th>
             </tr>
           </thead>

@@ -3,7 +3,7 @@ import { Waterfall } from '../../charts/Waterfall';
 import { waterfallGeometry, type WaterfallInput } from '../../charts/waterfallGeometry';
 import type { ProjectPlan } from '../../project/file/schema';
 import type { PlanAccount, ProjectLedger } from '../../project/ledger/ledgerTypes';
-import { columnDecimals, formatValue, formatValueRange } from '../../units/print';
+import { columnDecimals, formatValue, formatValueRange, printUnit } from '../../units/print';
 import { waterfallInput } from './waterfallInput';
 
 interface PlanWaterfallProps {
@@ -25,7 +25,7 @@ export function PlanWaterfall({ plan, account, ledger }: PlanWaterfallProps) {
     <figure ref={ref} className="plans-chart">
       <h3 className="chart-title">
         Track power before and after {plan.name}, item by item{' '}
-        <span className="chart-title-unit">W, against the boat as sailed</span>
+        <span className="chart-title-unit">{printUnit('W')}, against the boat as sailed</span>
       </h3>
       <Waterfall chart={chart} />
       <p className="fine">
@@ -49,11 +49,11 @@ function WaterfallTable({ input, planName }: { readonly input: WaterfallInput; r
   return (
     <table className="plans-table">
       <caption className="visually-hidden">
-        Track power before, saving of each item and after {planName}, W
+        Track power before, saving of each item and after {planName}, {printUnit('W')}
       </caption>
       <thead>
         <tr>
-          <th scope="col">W</th>
+          <th scope="col">{printUnit('W')}</th>
           <th scope="col">best</th>
           <th scope="col">low–high</th>
           <th scope="col">alone</th>

@@ -1,8 +1,8 @@
-import { useState } from 'react';
 import { setSafetyReason } from '../../project/edit/itemEdits';
 import { isWithheld } from '../../project/refit/applyPlan';
 import type { ItemAccount } from '../../project/ledger/ledgerTypes';
 import { TextField } from '../../ui/fields/TextField';
+import { useKeptText } from '../../ui/fields/useKeptText';
 import type { ItemEditor } from './usePlanEdits';
 
 interface SafetyFieldsProps {
@@ -27,11 +27,12 @@ export function SafetyFields({ account, editor }: SafetyFieldsProps) {
   );
 }
 
-/** Both are kept here until somebody says that they count: half a reason is none. */
+/** Both are kept until somebody says that they count: half a reason is none. */
 function NewReason({ editor }: { readonly editor: ItemEditor }) {
-  const [person, setPerson] = useState('');
-  const [reason, setReason] = useState('');
   const { item, planId, key } = editor;
+  const typedFor = `plan/${key}.newReason`;
+  const [person, setPerson] = useKeptText(`${typedFor}.person`, 'Person');
+  const [reason, setReason] = useKeptText(`${typedFor}.reason`, 'Reason');
   const isWhole = person.trim() !== '' && reason.trim() !== '';
   return (
     <>
@@ -39,17 +40,32 @@ function NewReason({ editor }: { readonly editor: ItemEditor }) {
         This fitting keeps people safe, and no watt is worth a life. Its saving stays out of every total until
         a named person has given a reason; the reason then stands beside it.
       </p>
-      <TextField key={`${key}.person`} kind="name" label="Person" value={person} onCommit={setPerson} />
-      <TextField key={`${key}.reason`} kind="reason" label="Reason" value={reason} onCommit={setReason} />
+      <TextField
+        kind="short"
+        label="Person"
+        value={person}
+        onCommit={setPerson}
+        typedFor={`${typedFor}.person.refused`}
+      />
+      <TextField
+        kind="note"
+        label="Reason"
+        value={reason}
+        onCommit={setReason}
+        typedFor={`${typedFor}.reason.refused`}
+      />
       <p className="plans-actions">
         <button
           type="button"
           className="plain-action"
           disabled={!isWhole}
           onClick={() => {
-            editor.run(`Give a reason for ${item.name}`, (project) =>
+            const answer = editor.run(`Give a reason for ${item.name}`, (project) =>
               setSafetyReason(project, planId, item.id, { person, reason }),
             );
+            if ('refused' in answer) return;
+            setPerson('');
+            setReason('');
           }}
         >
           Count it for this reason

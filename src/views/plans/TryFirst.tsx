@@ -4,25 +4,28 @@ import { addPlan } from '../../project/edit/planEdits';
 import type { Project } from '../../project/file/schema';
 import type { LedgerRow } from '../../project/ledger/ledgerTypes';
 import { useAppStore, useLedger } from '../../state/appStore';
+import type { FormEdit } from '../../ui/useFormEdit';
 import { formatQuantity } from '../../units/print';
 import { biggestCosts, firstTry } from './planWords';
-import type { PlanEdits } from './usePlanEdits';
 
 interface TryFirstProps {
-  readonly edits: PlanEdits;
+  readonly form: FormEdit;
   /** The plan to add to; null makes one. */
   readonly planId: string | null;
   readonly onAdded: (itemId: string) => void;
 }
 
+/** Beside what is offered stands why it was refused. */
+const field = 'try';
+
 /** An empty plan is no drawing of nothing: the three biggest costs are offered as things to try. */
-export function TryFirst({ edits, planId, onAdded }: TryFirstProps) {
+export function TryFirst({ form, planId, onAdded }: TryFirstProps) {
   const ledger = useLedger();
   const rows = biggestCosts(ledger?.rows ?? [], 3);
   if (rows.length === 0) return null;
   const tryRow = (row: LedgerRow): void => {
     const { kind } = firstTry(row.fitting);
-    const answer = edits.run(`Try ${row.fitting.name}`, (project) =>
+    const answer = form.act(field, `Try ${row.fitting.name}`, (project) =>
       planId === null
         ? planWith(project, row.fittingId, kind)
         : addItem(project, planId, row.fittingId, kind),
@@ -32,6 +35,7 @@ export function TryFirst({ edits, planId, onAdded }: TryFirstProps) {
     useAppStore.getState().select(row.fittingId);
     onAdded(answer.newIds?.at(-1) ?? '');
   };
+  const { error } = form.at(field);
   return (
     <div className="plans-try">
       <p>What costs most, as things to try:</p>
@@ -54,6 +58,7 @@ export function TryFirst({ edits, planId, onAdded }: TryFirstProps) {
           </li>
         ))}
       </ul>
+      {error !== undefined && <p>{error}</p>}
     </div>
   );
 }

@@ -1,55 +1,65 @@
+import { useState } from 'react';
 import type { EditAnswer } from '../../project/edit/answer';
 import { newName } from '../../project/edit/names';
 import { moveFittings } from '../../project/edit/orderFittings';
-import { addZone, renameZone } from '../../project/edit/zoneEdits';
+import { addZone } from '../../project/edit/zoneEdits';
 import type { Project } from '../../project/file/schema';
 import { ChoiceField } from '../../ui/fields/ChoiceField';
 import { NoteField, TextField } from '../../ui/fields/TextField';
-import { Section } from './Section';
+import { Section } from '../../ui/Section';
+import { useFocusNext } from '../../ui/useFocusNext';
 import type { RowEdit } from './useRowEdit';
+import { zoneFieldId } from './zoneFieldId';
+import { ZonesPart } from './ZonesPart';
 
 /** The choice that makes a zone: no id is empty. */
 const newZone = '';
 
 export function NameSection({ row, project }: { readonly row: RowEdit; readonly project: Project }) {
   const { id, name, zoneId, note } = row.fitting;
-  const { zones } = project;
-  const zone = zones.find((each) => each.id === zoneId);
+  const [areZonesOpen, setAreZonesOpen] = useState(false);
+  const focusNext = useFocusNext();
+  const chooseZone = (chosenId: string): void => {
+    const answer = row.run('zoneId', 'zone', (before) =>
+      chosenId === newZone ? intoNewZone(before, id, zoneId) : moveFittings(before, [id], chosenId, null),
+    );
+    const madeId = 'newIds' in answer ? answer.newIds[0] : undefined;
+    if (madeId === undefined) return;
+    setAreZonesOpen(true);
+    focusNext(zoneFieldId(madeId));
+  };
   return (
     <Section head="Name and zone">
-      <TextField
-        label="Name"
-        kind="name"
-        value={name}
-        onCommit={(next) => {
-          row.patch('name', 'name', { name: next });
-        }}
-        {...row.at('name')}
-      />
+      <div className="row-editor-name">
+        <TextField
+          label="Name"
+          kind="name"
+          value={name}
+          onCommit={(next) => {
+            row.patch('name', 'name', { name: next });
+          }}
+          {...row.at('name')}
+        />
+      </div>
       <ChoiceField
         label="Zone"
         choices={[
-          ...zones.map((each) => ({ value: each.id, label: each.name })),
+          ...project.zones.map((each) => ({ value: each.id, label: each.name })),
           { value: newZone, label: 'a new zone' },
         ]}
         value={zoneId}
-        onCommit={(next) => {
-          row.run('zoneId', 'zone', (before) =>
-            next === newZone ? intoNewZone(before, id, zoneId) : moveFittings(before, [id], next, null),
-          );
-        }}
+        onCommit={chooseZone}
         {...row.at('zoneId')}
       />
-      <TextField
-        label="Name of the zone"
-        key={zoneId}
-        kind="name"
-        value={zone?.name ?? ''}
-        onCommit={(next) => {
-          row.run('zone.name', 'zone’s name', (before) => renameZone(before, zoneId, next));
+      <details
+        open={areZonesOpen}
+        onToggle={(event) => {
+          setAreZonesOpen(event.currentTarget.open);
         }}
-        {...row.at('zone.name')}
-      />
+      >
+        <summary>Name, order or delete the zones</summary>
+        {areZonesOpen && <ZonesPart project={project} />}
+      </details>
       <NoteField
         label="Note"
         kind="note"
@@ -69,5 +79,6 @@ function intoNewZone(project: Project, fittingId: string, zoneId: string): EditA
   const names = project.zones.map(({ name }) => name);
   const added = addZone(project, newName('New zone', names), zoneId);
   if ('refused' in added) return added;
-  return moveFittings(added.project, [fittingId], added.newIds?.[0] ?? zoneId, null);
+  const moved = moveFittings(added.project, [fittingId], added.newIds?.[0] ?? zoneId, null);
+  return 'refused' in moved ? moved : { ...moved, newIds: added.newIds ?? [] };
 }

@@ -1,7 +1,9 @@
 import { useEffect, useRef, type KeyboardEvent } from 'react';
 import type { Project, ProjectFitting } from '../../project/file/schema';
 import { useAppStore } from '../../state/appStore';
+import { UnfinishedMark } from '../../ui/fields/UnfinishedMark';
 import { fittingSize } from '../../ui/fittingSize';
+import { Section } from '../../ui/Section';
 import { FlagsSection } from './FlagsSection';
 import { NameSection } from './NameSection';
 import { PlaceSection } from './PlaceSection';
@@ -9,6 +11,7 @@ import { ShapeSection } from './ShapeSection';
 import { UseSection } from './UseSection';
 import { useRowEdit } from './useRowEdit';
 import { WindSection } from './WindSection';
+import { ZonesPart } from './ZonesPart';
 import './rowEditor.css';
 
 /** The fields of the selected row. Every readable text is in force at once; Escape goes back to the row. */
@@ -17,11 +20,22 @@ export function RowEditor() {
   const selectedId = useAppStore((state) => state.selectedFittingId);
   const index = project?.fittings.findIndex(({ id }) => id === selectedId) ?? -1;
   const fitting = project?.fittings[index];
-  if (project === null || fitting === undefined) {
-    return <p className="muted">Pick a row of the ledger, or add a fitting: its fields stand here.</p>;
-  }
+  if (project === null) return null;
+  if (fitting === undefined) return <NoRow project={project} />;
   // The key keeps half-typed text from moving to another row.
   return <Fields key={fitting.id} project={project} fitting={fitting} number={index + 1} />;
+}
+
+/** The zones can be seen to before there is any fitting in them. */
+function NoRow({ project }: { readonly project: Project }) {
+  return (
+    <div className="row-editor">
+      <p className="muted">Pick a row of the ledger, or add a fitting: its fields stand here.</p>
+      <Section head="Zones">
+        <ZonesPart project={project} />
+      </Section>
+    </div>
+  );
 }
 
 interface FieldsProps {
@@ -41,7 +55,8 @@ function Fields({ project, fitting, number }: FieldsProps) {
     <div className="row-editor" ref={place} onKeyDown={onKeyDown}>
       <h2 className="row-editor-title">
         <span className="row-editor-number">{number}</span> {fitting.name}{' '}
-        <span className="row-editor-size">{fittingSize(fitting, project.boat)}</span>
+        <span className="row-editor-size">{fittingSize(fitting, project.boat)}</span>{' '}
+        <UnfinishedMark within={`fitting/${fitting.id}.`} />
       </h2>
       <p className="row-editor-said fine" role="status">
         {row.said}

@@ -1,9 +1,8 @@
-import { useState } from 'react';
 import type { EditAnswer } from '../../project/edit/answer';
 import { patchFitting } from '../../project/edit/fittingEdits';
 import type { Patch } from '../../project/edit/patch';
 import type { Project, ProjectFitting } from '../../project/file/schema';
-import { useAppStore } from '../../state/appStore';
+import { useFormEdit, type FieldTie } from '../../ui/useFormEdit';
 
 /** How the fields of the editor reach their fitting. */
 export interface RowEdit {
@@ -18,49 +17,22 @@ export interface RowEdit {
    */
   readonly patch: (field: string, words: string, patch: Patch<Omit<ProjectFitting, 'id'>>) => void;
   /** Runs any other edit for a field. */
-  readonly run: (field: string, words: string, change: (project: Project) => EditAnswer) => void;
-  /** What every field takes over from here: the complaint about its last commit, and the end of its step. */
-  readonly at: (field: string) => { readonly error: string | undefined; readonly onDone: () => void };
-}
-
-interface Complaint {
-  readonly field: string;
-  readonly message: string;
+  readonly run: (field: string, words: string, change: (project: Project) => EditAnswer) => EditAnswer;
+  readonly at: (field: string) => FieldTie;
 }
 
 export function useRowEdit(fitting: ProjectFitting): RowEdit {
-  const [complaint, setComplaint] = useState<Complaint | null>(null);
-  const [said, setSaid] = useState('');
-
-  const run: RowEdit['run'] = (field, words, change) => {
-    const store = useAppStore.getState();
-    const label = `Change the ${words} of ${fitting.name}`;
-    const answer = store.edit(label, change, { group: `${fitting.id}.${field}` });
-    const isRefused = 'refused' in answer;
-    setComplaint(isRefused ? { field, message: sentence(answer.refused.message) } : null);
-    setSaid(isRefused ? '' : (answer.message ?? ''));
-  };
-
+  const form = useFormEdit('fitting');
+  const keyOf = (field: string): string => `${fitting.id}.${field}`;
+  const run: RowEdit['run'] = (field, words, change) =>
+    form.run(keyOf(field), `Change the ${words} of ${fitting.name}`, change);
   return {
     fitting,
-    said,
+    said: form.said,
     run,
     patch: (field, words, patch) => {
       run(field, words, (project) => patchFitting(project, fitting.id, patch));
     },
-    at: (field) => ({
-      error: complaint?.field === field ? complaint.message : undefined,
-      onDone: endGroup,
-    }),
+    at: (field) => form.at(keyOf(field)),
   };
-}
-
-function endGroup(): void {
-  useAppStore.getState().endGroup();
-}
-
-/** The file's checks complain in half sentences: "must be ...". */
-function sentence(message: string): string {
-  const start = message.startsWith('must') || message.startsWith('is ') ? `This ${message}` : message;
-  return `Not taken: ${start}.`;
 }

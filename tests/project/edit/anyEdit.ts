@@ -7,6 +7,7 @@ import * as conditions from '../../../src/project/edit/conditionEdits';
 import { deleteFittings } from '../../../src/project/edit/deleteFittings';
 import * as fittings from '../../../src/project/edit/fittingEdits';
 import * as items from '../../../src/project/edit/itemEdits';
+import * as itemParts from '../../../src/project/edit/itemPartEdits';
 import { moveFittings, shiftFitting } from '../../../src/project/edit/orderFittings';
 import { changePlacementKind, setRowCount } from '../../../src/project/edit/placementEdits';
 import * as plans from '../../../src/project/edit/planEdits';
@@ -95,6 +96,7 @@ export const edits: Readonly<Record<string, Edit>> = {
   renameZone: (p, { a }) => zones.renameZone(p, idIn(p.zones, a), 'Named anew'),
   moveZone: (p, { a, b }) => zones.moveZone(p, idIn(p.zones, a), idOrNull(p.zones, b)),
   deleteZone: (p, { a }) => zones.deleteZone(p, idIn(p.zones, a)),
+  deleteZoneInto: (p, { a, b }) => zones.deleteZoneInto(p, idIn(p.zones, a), idIn(p.zones, b)),
   addCondition: (p, { a }) =>
     conditions.addCondition(p, conditions.plainCondition(p), idOrNull(p.conditions, a)),
   duplicateCondition: (p, { a }) => conditions.duplicateCondition(p, idIn(p.conditions, a)),
@@ -125,6 +127,27 @@ export const edits: Readonly<Record<string, Edit>> = {
     items.patchItem(p, idIn(p.plans, a), idIn(itemsOf(p, a), b), { fittingId: idIn(p.fittings, c) }),
   itemKind: (p, { a, b, c }) =>
     items.changeItemKind(p, idIn(p.plans, a), idIn(itemsOf(p, a), b), kindOf(changeKinds, c)),
+  itemAbout: (p, { a, b, c }) =>
+    itemParts.changeItemFitting(p, idIn(p.plans, a), idIn(itemsOf(p, a), b), idIn(p.fittings, c)),
+  itemPlacementKind: (p, { a, b, c }) =>
+    itemParts.changeItemPlacementKind(
+      p,
+      idIn(p.plans, a),
+      idIn(itemsOf(p, a), b),
+      kindOf(['taped', 'endPoints'] as const, c),
+    ),
+  itemRowCount: (p, { a, b, c }) =>
+    itemParts.setItemRowCount(p, idIn(p.plans, a), idIn(itemsOf(p, a), b), c % 8),
+  itemShapeKind: (p, { a, b, c }) =>
+    itemParts.changeItemShapeKind(p, idIn(p.plans, a), idIn(itemsOf(p, a), b), kindOf(shapeKinds, c)),
+  itemDuty: (p, { a, b, c, amount }) =>
+    itemParts.setItemDutyInCondition(
+      p,
+      idIn(p.plans, a),
+      idIn(itemsOf(p, a), b),
+      idIn(p.conditions, c),
+      amount === 0 ? null : amount,
+    ),
   switchItem: (p, { a, b, c }) => items.switchItem(p, idIn(p.plans, a), idIn(itemsOf(p, a), b), c % 2 === 0),
   safetyReason: (p, { a, b, c }) =>
     items.setSafetyReason(

@@ -65,7 +65,7 @@ describe('the other way of saying where a fitting is', () => {
       pair: false,
     } as const;
     const project = after(patchFitting(boat(), 'pole', { placement: placed }));
-    expect(done(changePlacementKind(project, 'pole', 'taped')).message).toMatch(/moves by up to 300 mm\.$/);
+    expect(done(changePlacementKind(project, 'pole', 'taped')).message).toMatch(/moves by up to 300\smm\.$/);
   });
 
   it('does nothing when asked for the way it is', () => {
@@ -80,7 +80,7 @@ describe('a row', () => {
     const [first, , , last] = membersOf(fittingOf(project, 'pole').placement, line);
     expect(last?.start[0]).toBeCloseTo((first?.start[0] ?? 0) - 3, 9);
     expect(last?.end[2]).toBe(first?.end[2]);
-    expect(message).toContain('1 m apart');
+    expect(message).toMatch(/ 1.00\sm apart/);
     expect(after(setRowCount(project, 'pole', 1)).fittings).toEqual(boat().fittings);
   });
 

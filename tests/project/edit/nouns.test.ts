@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import * as conditions from '../../../src/project/edit/conditionEdits';
 import { setDutyInCondition } from '../../../src/project/edit/fittingEdits';
 import * as items from '../../../src/project/edit/itemEdits';
+import { beforeAfterStep, neighbourId } from '../../../src/project/edit/lists';
 import * as plans from '../../../src/project/edit/planEdits';
 import * as profile from '../../../src/project/edit/profileEdits';
 import * as whole from '../../../src/project/edit/projectEdits';
@@ -30,6 +31,41 @@ describe('zones', () => {
     expect(zones.renameZone(boat(), 'rig', '')).toEqual({
       refused: { path: 'zones[1].name', message: 'must not be empty' },
     });
+  });
+});
+
+describe('a zone that holds something', () => {
+  it('goes once it is said where its fittings stand, in their order, and says how many moved', () => {
+    const { project, message } = done(zones.deleteZoneInto(boat(), 'deck', 'rig'));
+    expect(idsOf(project.zones)).toEqual(['rig']);
+    expect(idsOf(project.fittings)).toEqual(idsOf(boat().fittings));
+    expect(new Set(project.fittings.map(({ zoneId }) => zoneId))).toEqual(new Set(['rig']));
+    expect(message).toBe('Moved to Rig: 6 fittings.');
+  });
+
+  it('does not go into itself or into one that is not there', () => {
+    for (const into of ['deck', 'nowhere']) {
+      expect(zones.deleteZoneInto(boat(), 'deck', into)).toHaveProperty('refused');
+    }
+  });
+});
+
+describe('a step in a list', () => {
+  const list = [{ id: 'a' }, { id: 'b' }, { id: 'c' }];
+
+  it('leads before the one above or the one after the next, to the end, and not beyond', () => {
+    expect(beforeAfterStep(list, 'b', -1)).toBe('a');
+    expect(beforeAfterStep(list, 'a', 1)).toBe('c');
+    expect(beforeAfterStep(list, 'b', 1)).toBeNull();
+    expect(beforeAfterStep(list, 'a', -1)).toBeUndefined();
+    expect(beforeAfterStep(list, 'c', 1)).toBeUndefined();
+    expect(beforeAfterStep(list, 'nobody', 1)).toBeUndefined();
+  });
+
+  it('has the next for a neighbour, else the one before', () => {
+    expect(neighbourId(list, 'a')).toBe('b');
+    expect(neighbourId(list, 'c')).toBe('b');
+    expect(neighbourId(list.slice(0, 1), 'a')).toBeNull();
   });
 });
 

@@ -80,7 +80,7 @@ describe('the fields of a condition', () => {
     ).toBeTruthy();
     expect(field('Heel').value).toBe('75');
     type('True wind speed', '0.005 m/s');
-    expect(screen.getByText(/This must be 0 or at least 0.01.*stays in force/)).toBeTruthy();
+    expect(screen.getByText(/this must be 0 or at least 0.01.*stays in force/)).toBeTruthy();
     expect(condition()).toBe(before);
   });
 
@@ -154,6 +154,39 @@ describe('conditions', () => {
     expect(store().project?.conditions.some(({ id }) => id === 'upwind')).toBe(false);
   });
 
+  it('change their order by buttons and by Alt with an arrow, and keep their hours in the course', async () => {
+    render(<ConditionPane />);
+    const ids = () => (store().project?.conditions ?? []).map(({ id }) => id);
+    const profile = store().project?.profile;
+    const [first = '', second = '', third = ''] = ids();
+    const down = screen.getByRole('button', { name: 'Move down' });
+    await userEvent.click(down);
+    expect(ids().slice(0, 3)).toEqual([second, first, third]);
+    expect(document.activeElement).toBe(down);
+    expect(currentHistory().undoLabel).toBe('Move Upwind, one reef down');
+    field('Heel').focus();
+    await userEvent.keyboard('{Alt>}{ArrowDown}{/Alt}');
+    expect(ids().slice(0, 3)).toEqual([second, third, first]);
+    expect(document.activeElement).toBe(field('Heel'));
+    expect(condition().heelDeg).toBe(demo().conditions.find(({ id }) => id === 'upwind')?.heelDeg);
+    await userEvent.keyboard('{Alt>}{ArrowUp}{ArrowUp}{ArrowUp}{/Alt}');
+    expect(ids().slice(0, 3)).toEqual([first, second, third]);
+    expect(screen.getByRole('button', { name: 'Move up' }).getAttribute('aria-disabled')).toBe('true');
+    expect(store().project?.profile).toBe(profile);
+  });
+
+  it('give way to the next one when one is deleted, and the focus to its name', async () => {
+    store().chooseBasis({ kind: 'condition', conditionId: 'reach' });
+    render(<ConditionPane />);
+    const ids = (store().project?.conditions ?? []).map(({ id }) => id);
+    await userEvent.click(screen.getByRole('button', { name: 'Delete' }));
+    const conditionId = ids[ids.indexOf('reach') + 1];
+    expect(store().question.basis).toEqual({ kind: 'condition', conditionId });
+    expect(document.activeElement).toBe(
+      screen.getByRole('heading', { level: 2, name: condition(conditionId).name }),
+    );
+  });
+
   it('are never all deleted', async () => {
     const project = demo();
     openInStore({
@@ -214,7 +247,10 @@ describe('the course', () => {
     const entries = store().project?.profile?.entries;
     await userEvent.click(course().getByRole('button', { name: 'Take Upwind, one reef out of the course' }));
     expect(store().project?.profile?.entries.some(({ conditionId }) => conditionId === 'upwind')).toBe(false);
-    expect(course().getByRole<HTMLInputElement>('textbox', { name: 'Upwind, one reef' }).value).toBe('');
+    const hours = course().getByRole<HTMLInputElement>('textbox', { name: 'Upwind, one reef' });
+    expect(hours.value).toBe('');
+    // Its button went with the hours.
+    expect(document.activeElement).toBe(hours);
     act(() => {
       store().undo();
     });

@@ -94,7 +94,7 @@ describe('the items', () => {
     expect(ledger().plan?.items[0]?.status).toBe('off');
     await userEvent.click(screen.getByRole('checkbox', { name: `${first}: on` }));
     await press(first);
-    expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Move up' }).disabled).toBe(true);
+    expect(screen.getByRole('button', { name: 'Move up' }).getAttribute('aria-disabled')).toBe('true');
     await press('Move down');
     expect(
       plan()
@@ -139,7 +139,7 @@ describe('the items', () => {
     await userEvent.selectOptions(field, 'slimmer');
     await press('Add the item');
     expect(field.getAttribute('aria-invalid')).toBe('true');
-    expect(screen.getByText(/Not changed: .* is no round bar and has no diameter\./)).toBeTruthy();
+    expect(screen.getByText(/Not taken: .* is no round bar and has no diameter\./)).toBeTruthy();
   });
 
   it('take a diameter, a mass with its place, a cost and flags', async () => {

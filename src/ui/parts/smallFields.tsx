@@ -1,9 +1,9 @@
 import type { Basis } from '../../physics/fitting/fittingInput';
 import type { ProjectPoint } from '../../project/file/schema';
-import { ChoiceField, type Choice } from '../../ui/fields/ChoiceField';
-import type { FieldProps } from '../../ui/fields/FieldFrame';
-import { inUnit, type SiRange } from '../../ui/fields/fieldText';
-import { QuantityField } from '../../ui/fields/QuantityField';
+import { ChoiceField, type Choice } from '../fields/ChoiceField';
+import type { FieldProps } from '../fields/FieldFrame';
+import { inUnit, type SiRange } from '../fields/fieldText';
+import { QuantityField } from '../fields/QuantityField';
 import { toSi } from '../../units/convert';
 
 /** Every place that the file holds, m. */
@@ -48,13 +48,13 @@ const axes = [
   { key: 'zM', label: 'z, up' },
 ] as const;
 
-interface PointFieldProps extends Pick<FieldProps, 'label' | 'error' | 'onDone'> {
+interface PointFieldProps extends Pick<FieldProps, 'label' | 'error' | 'onDone' | 'typedFor'> {
   readonly value: ProjectPoint;
   readonly onCommit: (value: ProjectPoint) => void;
 }
 
 /** A point of the boat's frame: forward of amidships, to port, above the waterplane. */
-export function PointField({ label, value, onCommit, error, onDone }: PointFieldProps) {
+export function PointField({ label, value, onCommit, error, onDone, typedFor }: PointFieldProps) {
   return (
     <fieldset className={error === undefined ? 'field-range' : 'field-range field-range-wrong'}>
       <legend className="field-label">{label}</legend>
@@ -63,6 +63,7 @@ export function PointField({ label, value, onCommit, error, onDone }: PointField
           <LengthField
             key={axis.key}
             label={axis.label}
+            typedFor={typedFor === undefined ? undefined : `${typedFor}.${axis.key}`}
             valueM={value[axis.key]}
             onCommit={(valueM) => {
               onCommit({ ...value, [axis.key]: valueM });

@@ -1,8 +1,8 @@
 import { edgedBodyCoefficient } from '../../physics/body/threeAxisBody';
 import type { ProjectShape } from '../../project/file/schema';
-import { DimensionField } from '../../ui/fields/DimensionField';
+import { DimensionField } from '../fields/DimensionField';
 import { CoefficientFields } from './CoefficientFields';
-import type { RowEdit } from './useRowEdit';
+import { inside, type PartFields } from './partFields';
 
 type Body = Extract<ProjectShape, { kind: 'bluffBody' }>;
 
@@ -19,7 +19,8 @@ const coefficientAxes = [
 ] as const;
 
 /** A body with edges: the box it fills along the boat's axes. */
-export function BodyFields({ row, shape }: { readonly row: RowEdit; readonly shape: Body }) {
+export function BodyFields(body: PartFields<Body>) {
+  const { value, at, onChange } = body;
   return (
     <>
       {sides.map(({ key, label }) => (
@@ -27,26 +28,22 @@ export function BodyFields({ row, shape }: { readonly row: RowEdit; readonly sha
           key={key}
           label={label}
           unit="m"
-          value={shape[key]}
+          value={value[key]}
           onCommit={(side) => {
-            row.patch(`shape.${key}`, key, { shape: { kind: 'bluffBody', [key]: side } });
+            onChange(key, key, { ...value, [key]: side });
           }}
-          {...row.at(`shape.${key}`)}
+          {...at(key)}
         />
       ))}
       {coefficientAxes.map(({ key, words, areaBase }) => (
         <CoefficientFields
           key={key}
-          row={row}
-          field={`shape.coefficients.${key}`}
+          {...inside(body, `coefficients.${key}`, value.coefficients[key], (coefficient) => ({
+            ...value,
+            coefficients: { ...value.coefficients, [key]: coefficient },
+          }))}
           words={words}
-          value={shape.coefficients[key]}
           start={{ ...edgedBodyCoefficient, areaBase, source: '' }}
-          onCommit={(coefficient) => {
-            row.patch(`shape.coefficients.${key}`, words, {
-              shape: { kind: 'bluffBody', coefficients: { [key]: coefficient } },
-            });
-          }}
         />
       ))}
     </>

@@ -1,36 +1,34 @@
 import type { ProjectTypedCoefficient } from '../../project/file/schema';
-import { CheckField } from '../../ui/fields/CheckField';
-import { RangedField } from '../../ui/fields/RangedField';
-import { TextField } from '../../ui/fields/TextField';
-import type { RowEdit } from './useRowEdit';
+import { CheckField } from '../fields/CheckField';
+import { RangedField } from '../fields/RangedField';
+import { TextField } from '../fields/TextField';
+import type { PartFields } from './partFields';
+import './parts.css';
+import { SourceField } from './SourceField';
 
-interface CoefficientFieldsProps {
-  readonly row: RowEdit;
-  readonly field: string;
+interface CoefficientFieldsProps extends PartFields<ProjectTypedCoefficient | null> {
   /** "drag coefficient", or that of one axis of a body. */
   readonly words: string;
-  readonly value: ProjectTypedCoefficient | null;
   /** What the fields begin with when the model's own coefficient is overruled. */
   readonly start: ProjectTypedCoefficient;
-  readonly onCommit: (value: ProjectTypedCoefficient | null) => void;
 }
 
 const range = { fromSi: 0, toSi: 100 };
 
 /** A coefficient typed in place of the model's: its 90 % range, the area that it is about, and where it comes from. */
-export function CoefficientFields({ row, field, words, value, start, onCommit }: CoefficientFieldsProps) {
+export function CoefficientFields({ value, at, onChange, words, start }: CoefficientFieldsProps) {
   return (
     <>
       <CheckField
         label={`Type the ${words}`}
         value={value !== null}
         onCommit={(isTyped) => {
-          onCommit(isTyped ? start : null);
+          onChange('typed', words, isTyped ? start : null);
         }}
-        {...row.at(`${field}.typed`)}
+        {...at('typed')}
       />
       {value !== null && (
-        <div className="edit-part">
+        <div className="field-part">
           <RangedField
             label={capital(words)}
             dimension="none"
@@ -38,27 +36,25 @@ export function CoefficientFields({ row, field, words, value, start, onCommit }:
             range={range}
             value={value}
             onCommit={(next) => {
-              onCommit({ ...value, ...next });
+              onChange('', words, { ...value, ...next });
             }}
-            {...row.at(field)}
+            {...at('')}
           />
           <TextField
             label="On the area"
             kind="name"
             value={value.areaBase}
             onCommit={(areaBase) => {
-              onCommit({ ...value, areaBase });
+              onChange('areaBase', words, { ...value, areaBase });
             }}
-            {...row.at(`${field}.areaBase`)}
+            {...at('areaBase')}
           />
-          <TextField
-            label="Source"
-            kind="source"
+          <SourceField
             value={value.source}
             onCommit={(source) => {
-              onCommit({ ...value, source });
+              onChange('source', words, { ...value, source });
             }}
-            {...row.at(`${field}.source`)}
+            {...at('source')}
           />
         </div>
       )}

@@ -1,8 +1,8 @@
 import type { Side } from '../../physics/placement/placeMembers';
 import type { ProjectPlacement } from '../../project/file/schema';
-import { ChoiceField, type Choice } from '../../ui/fields/ChoiceField';
+import { ChoiceField, type Choice } from '../fields/ChoiceField';
+import type { PartFields } from './partFields';
 import { DegreesField, LengthField } from './smallFields';
-import type { RowEdit } from './useRowEdit';
 
 type Taped = Extract<ProjectPlacement, { kind: 'taped' }>;
 
@@ -43,122 +43,120 @@ const fromChoices: readonly Choice<Taped['athwart']['from']>[] = [
 const lengthRange = { fromSi: 0, toSi: 300 };
 
 /** A place as it is taped on a dock: from the stem, from the deck edge or the centreline, above the deck. */
-export function TapedFields({ row, placement }: { readonly row: RowEdit; readonly placement: Taped }) {
+export function TapedFields({ value, at, onChange }: PartFields<Taped>) {
+  const { athwart, row } = value;
   const set = (field: string, words: string, part: Partial<Taped>): void => {
-    row.patch(`placement.${field}`, words, { placement: { kind: 'taped', ...part } });
+    onChange(field, words, { ...value, ...part });
   };
-  const isLastShown = placement.row !== null;
-  const first = isLastShown ? 'First one, ' : '';
+  const first = row === null ? '' : 'First one, ';
   return (
     <>
       <ChoiceField
         label="Orientation"
         choices={orientationChoices}
-        value={orientationOf(placement)}
+        value={orientationOf(value)}
         onCommit={(orientation) => {
           if (orientation !== 'leaning') set('orientation', 'orientation', leans[orientation]);
         }}
-        {...row.at('placement.orientation')}
+        {...at('orientation')}
       />
       <LengthField
         label="Length, foot to head"
-        valueM={placement.lengthM}
+        valueM={value.lengthM}
         range={lengthRange}
         onCommit={(lengthM) => {
           set('lengthM', 'length', { lengthM });
         }}
-        {...row.at('placement.lengthM')}
+        {...at('lengthM')}
       />
       <LengthField
         label="Foot above the deck"
-        valueM={placement.aboveDeckM}
+        valueM={value.aboveDeckM}
         onCommit={(aboveDeckM) => {
           set('aboveDeckM', 'height', { aboveDeckM });
         }}
-        {...row.at('placement.aboveDeckM')}
+        {...at('aboveDeckM')}
       />
       <LengthField
         label={`${first}${first === '' ? 'A' : 'a'}ft of the stem`}
-        valueM={placement.aftOfStemM}
+        valueM={value.aftOfStemM}
         onCommit={(aftOfStemM) => {
           set('aftOfStemM', 'place', { aftOfStemM });
         }}
-        {...row.at('placement.aftOfStemM')}
+        {...at('aftOfStemM')}
       />
       <ChoiceField
         label="Side"
         choices={sideChoices}
-        value={placement.side}
+        value={value.side}
         onCommit={(side) => {
           set('side', 'side', { side });
         }}
-        {...row.at('placement.side')}
+        {...at('side')}
       />
       <ChoiceField
         label="Athwart, taped"
         choices={fromChoices}
-        value={placement.athwart.from}
+        value={athwart.from}
         onCommit={(from) => {
-          set('from', 'place', { athwart: { ...placement.athwart, from } });
+          set('from', 'place', { athwart: { ...athwart, from } });
         }}
-        {...row.at('placement.from')}
+        {...at('from')}
       />
       <LengthField
-        label={placement.athwart.from === 'centreline' ? 'Out by' : 'In by'}
-        valueM={placement.athwart.inboardOrOutM}
+        label={athwart.from === 'centreline' ? 'Out by' : 'In by'}
+        valueM={athwart.inboardOrOutM}
         onCommit={(inboardOrOutM) => {
-          set('athwart', 'place', { athwart: { ...placement.athwart, inboardOrOutM } });
+          set('athwart', 'place', { athwart: { ...athwart, inboardOrOutM } });
         }}
-        {...row.at('placement.athwart')}
+        {...at('athwart')}
       />
       <DegreesField
         label="Lean aft"
-        valueDeg={placement.leanAftDeg}
+        valueDeg={value.leanAftDeg}
         mostDeg={180}
         onCommit={(leanAftDeg) => {
           set('leanAftDeg', 'lean', { leanAftDeg });
         }}
-        {...row.at('placement.leanAftDeg')}
+        {...at('leanAftDeg')}
       />
       <DegreesField
         label="Lean out"
-        valueDeg={placement.leanOutDeg}
+        valueDeg={value.leanOutDeg}
         mostDeg={180}
         onCommit={(leanOutDeg) => {
           set('leanOutDeg', 'lean', { leanOutDeg });
         }}
-        {...row.at('placement.leanOutDeg')}
+        {...at('leanOutDeg')}
       />
     </>
   );
 }
 
 /** Where the last one of a taped row stands. */
-export function TapedLastFields({ row, placement }: { readonly row: RowEdit; readonly placement: Taped }) {
-  const { row: members, athwart } = placement;
-  if (members === null) return null;
-  const set = (field: string, part: Partial<typeof members>): void => {
-    row.patch(`placement.row.${field}`, 'last one’s place', {
-      placement: { kind: 'taped', row: { ...members, ...part } },
-    });
+export function TapedLastFields({ value, at, onChange }: PartFields<Taped>) {
+  const { row, athwart } = value;
+  if (row === null) return null;
+  const set = (field: string, part: Partial<typeof row>): void => {
+    onChange(field, 'last one’s place', { ...value, row: { ...row, ...part } });
   };
   return (
     <>
       <LengthField
         label="Last one, aft of the stem"
-        valueM={members.lastAftOfStemM}
+        valueM={row.lastAftOfStemM}
         onCommit={(lastAftOfStemM) => {
-          set('lastAftOfStemM', { lastAftOfStemM });
+          set('row.lastAftOfStemM', { lastAftOfStemM });
         }}
-        {...row.at('placement.row.lastAftOfStemM')}
+        {...at('row.lastAftOfStemM')}
       />
       <LengthField
         label={athwart.from === 'centreline' ? 'Last one, out by' : 'Last one, in by'}
-        valueM={members.lastAthwartM}
+        valueM={row.lastAthwartM}
         onCommit={(lastAthwartM) => {
-          set('lastAthwartM', { lastAthwartM });
+          set('row.lastAthwartM', { lastAthwartM });
         }}
-        {...row.at('placement.row.lastAthwartM')}
+        {...at('row.lastAthwartM')}
       />
     </>
   );
