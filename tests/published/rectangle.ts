@@ -3,12 +3,12 @@ import { prepareRectangle } from '../../src/physics/section/rectangleSection';
 import { emptyStrip, type StripCoefficients } from '../../src/physics/section/memberFamily';
 import { halfLastDigit, toLastDigit, within, type PublishedCheck, type Row } from './publishedCheck';
 
-export const rectangleTopic = 'Rectangular sections and plates';
-const topic = rectangleTopic;
+const topic = 'Rectangular sections and plates';
+
 const degree = Math.PI / 180;
 
 /** A section 1 m along the chord, two-dimensional, at an incidence and a Reynolds number on the chord. */
-export function rectangleAt(
+function rectangleAt(
   thicknessM: number,
   incidenceDeg: number,
   { Re = 5e4, radiusM = 0 } = {},

@@ -47,6 +47,10 @@ export const keyTable: readonly KeyGroup[] = [
     ],
   },
   {
+    where: 'In a list of conditions, zones or refit items',
+    lines: [['Alt with arrow up or down', 'Move the entry that has the focus']],
+  },
+  {
     where: 'In a field',
     lines: [
       ['Arrow up, arrow down', 'One step more or less; with Shift ten'],

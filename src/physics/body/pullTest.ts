@@ -55,7 +55,7 @@ export type PullTestResult =
   | { readonly kind: 'problem'; readonly problem: PullTestProblem };
 
 /** A pull farther than this from the wind measures something else. */
-export const largestPullAngleRad = Math.PI / 3;
+const largestPullAngleRad = Math.PI / 3;
 
 /**
  * Drag area from a pull test: CdA = (F - F_0) cos b / (rho/2 W^2), with a 90 % range. The readings' mean is doubted by

@@ -11,7 +11,7 @@ import { laidWireRegimes, prepareWire } from '../section/wire';
 import type { MemberShape } from './fittingInput';
 
 /** Regime names of the families, in the order of the index that a strip hands out. */
-export const familyRegimes = {
+const familyRegimes = {
   roundBar: roundBarRegimes,
   wire: laidWireRegimes,
   ellipticalBar: roundBarRegimes,

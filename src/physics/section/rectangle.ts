@@ -39,7 +39,7 @@ export function cornerFactor(radiusOverWidth: number): number {
  * Below: the turbulence of deck air lets the flow come back to the sides and takes about a fifth off a square (from
  * memory: Vickery 1966, Bearman and Morel 1983).
  */
-export const rectangleBand = { low: 0.8, high: 1.12 } as const;
+const rectangleBand = { low: 0.8, high: 1.12 } as const;
 
 /** A handbook's 1.2 for a square with r/D 0.2 lies higher above EN's 1.05 than sharp ones do. Source: cengel-cimbala. */
 const roundedHigh = 0.08;
