@@ -31,7 +31,9 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
-  timeout: 60_000,
+  // Generous, so that a slow machine fails no journey that only takes its time.
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
   reporter: [['list'], ['json', { outputFile: 'reports/journeys.json' }]],
   use: {
     baseURL: address,
