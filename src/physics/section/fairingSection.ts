@@ -4,6 +4,7 @@ import { perimeterOverChord } from './fairingOutline';
 import { fairingRowsAt } from './fairingRows';
 import type { PreparedSection, StripCoefficients, StripFlow } from './memberFamily';
 import type { TypedCoefficient } from './roundBarSection';
+import { fillTyped } from './typedStrip';
 
 /**
  * A section that lifts, ready for integration: drag and lift on chord x length, finite length inside the coefficients, so
@@ -42,14 +43,4 @@ export function prepareFairing(
     },
     endFactor: () => 1,
   };
-}
-
-function fillTyped({ best, low, high }: TypedCoefficient, out: StripCoefficients): void {
-  out.regime = 0;
-  out.drag = best;
-  out.dragLow = low;
-  out.dragHigh = high;
-  out.lift = 0;
-  out.liftLow = 0;
-  out.liftHigh = 0;
 }

@@ -10,6 +10,7 @@ import {
   type AxisCoefficient,
 } from './rectangle';
 import { prepareRoundBar, type TypedCoefficient } from './roundBarSection';
+import { fillTyped } from './typedStrip';
 
 /** From this roundness, corner radius over half the smaller side, up to 1 a square section becomes the round bar. */
 const roundFrom = 0.4;
@@ -54,7 +55,7 @@ export function prepareRectangle(
       out.reynolds = speedOverNu * chordM;
       out.logCrisisReynolds = logOf(out.reynolds);
       if (typed !== null) {
-        asTyped(typed, out);
+        fillTyped(typed, out);
         return;
       }
       rectangleAxis(1 / ratio, cornerRadiusM / thicknessM, logOf(speedOverNu * thicknessM), along);
@@ -87,16 +88,6 @@ function logOf(reynolds: number): number {
 function roundness(chordM: number, thicknessM: number, cornerRadiusM: number): number {
   const corners = smoothStep(roundFrom, 1, (2 * cornerRadiusM) / Math.min(chordM, thicknessM));
   return corners * (1 - smoothStep(0, notRoundFromLog, Math.abs(Math.log(chordM / thicknessM))));
-}
-
-function asTyped({ best, low, high }: TypedCoefficient, out: StripCoefficients): void {
-  out.regime = 0;
-  out.drag = best;
-  out.dragLow = low;
-  out.dragHigh = high;
-  out.lift = 0;
-  out.liftLow = 0;
-  out.liftHigh = 0;
 }
 
 function byComponents(
