@@ -104,6 +104,8 @@ function withoutCollisions(ticks: readonly AxisTick[]): readonly AxisTick[] {
 const outsideCodes: readonly Notice['code'][] = [
   'wind-near-axis',
   'reynolds-outside-table',
+  'fairing-outside-table',
+  'net-outside-range',
   'slenderness-below-table',
 ];
 

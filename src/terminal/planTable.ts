@@ -73,7 +73,7 @@ function itemLine(account: ItemAccount, place: number, places: Places): TableLin
     cells: [
       formatCount(place),
       item.name,
-      `${fitting?.name ?? item.fittingId}: ${itemChangeLabel(item.change.kind)}`,
+      `${fitting?.name ?? item.fittingId}: ${itemChangeLabel(item.change)}`,
       itemStatusLabel(status),
       ...savingCells(savingInOrder, places.watts),
       savingAlone === null ? '' : formatAt(savingAlone.change.trackPowerW, 'W', places.watts),

@@ -146,6 +146,7 @@ function shapes({ isQuadratic = false, kinds }: FittingOptions): fc.Arbitrary<Sh
     length: dimension(0.05, 3, 'length'),
     width: dimension(0.05, 2, 'width'),
     height: dimension(0.05, 2, 'height'),
+    cornerRadiusM: fc.constantFrom(0, 0.004, 0.02),
     coefficients: fc.record({
       x: fc.option(typed, { nil: null }),
       y: fc.option(typed, { nil: null }),

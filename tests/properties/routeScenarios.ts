@@ -35,6 +35,7 @@ function body(
     length: { m: length, basis: 'measured' },
     width: { m: width, basis: 'measured' },
     height: { m: height, basis: 'measured' },
+    cornerRadiusM: 0,
     coefficients: { x: typed(x), y: typed(y), z: typed(z) },
   };
 }
@@ -44,6 +45,7 @@ function area(best: number): ProjectShape {
     kind: 'measuredArea',
     dragAreaM2: { best, low: best, high: best },
     provenance: { kind: 'estimate', source: '' },
+    pullTest: null,
   };
 }
 
@@ -208,7 +210,7 @@ const conditions: readonly ProjectCondition[] = [
 export function routeProject(windLaw: Project['methods']['windLaw']): Project {
   return {
     format: 'windtoll-project',
-    version: 1,
+    version: 2,
     name: 'second route',
     notes: '',
     currency: '',
@@ -231,7 +233,7 @@ export function routeProject(windLaw: Project['methods']['windLaw']): Project {
     conditions,
     profile: null,
     plans: [],
-    methods: { windLaw, ends: 'dnv' },
+    methods: { windLaw, ends: 'dnv', inclined: 'cross-flow', fairing: 'turbulent' },
     sources: [],
   };
 }

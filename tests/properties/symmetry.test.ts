@@ -192,6 +192,7 @@ describe('rotating everything together changes nothing', () => {
               length: size,
               width: size,
               height: size,
+              cornerRadiusM: 0,
               coefficients: { x: null, y: null, z: null },
             },
             members: drawn.members.map(({ start: [x, y, z] }) => ({

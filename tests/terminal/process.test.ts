@@ -36,10 +36,10 @@ describe('the command in a process of its own', () => {
       expect({ status: good.status, stderr: good.stderr }).toEqual({ status: 0, stderr: '' });
       expect(JSON.parse(good.stdout)).toMatchObject({ format: 'windtoll-ledger', version: 1 });
 
-      const bad = write('bad.json', '{"format":"windtoll-project","version":2}');
+      const bad = write('bad.json', '{"format":"windtoll-project","version":3}');
       const refused = run(bad);
       expect({ status: refused.status, stdout: refused.stdout }).toEqual({ status: 1, stdout: '' });
-      expect(refused.stderr).toMatch(/^version: the file has version 2, newer than version 1[^\n]*\n$/);
+      expect(refused.stderr).toMatch(/^version: the file has version 3, newer than version 2[^\n]*\n$/);
 
       expect(run('--json')).toMatchObject({ status: 2, stdout: '' });
     },

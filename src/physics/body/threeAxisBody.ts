@@ -4,6 +4,7 @@ import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitt
 import type { BluffBodyShape, Ranged } from '../fitting/fittingInput';
 import type { Sums } from '../fitting/outcome';
 import { heightAlong, type MemberGeometry, type MemberNode } from '../member/memberGeometry';
+import { cornerFactor, roundedCrisisShare } from '../section/rectangle';
 import type { TypedCoefficient } from '../section/roundBarSection';
 
 /**
@@ -11,6 +12,25 @@ import type { TypedCoefficient } from '../section/roundBarSection';
  * 1.3, assumed). Source: cengel-cimbala for 1.05.
  */
 export const edgedBodyCoefficient: Ranged = { best: 1.05, low: 0.8, high: 1.3 };
+
+/**
+ * How rounded edges take force off a body, as EN has it for rectangular bars: best by `cornerFactor` on the smaller side
+ * of the face. The low edge lets the drag crisis of rounded corners take half of the rest, at any speed; the high edge
+ * gives back part of the relief, because a body's flow is not a bar's (both assumed). Source: en-rectangles.
+ */
+export function roundedBodyCoefficient(radiusOverSide: number): Ranged {
+  const factor = cornerFactor(radiusOverSide);
+  const rounded = (1 - factor) / 0.5;
+  const { best, low, high } = edgedBodyCoefficient;
+  return {
+    best: factor * best,
+    low: factor * low * (1 - roundedCrisisShare * rounded),
+    high: high * (factor + returnedShare * (1 - factor)),
+  };
+}
+
+/** A bar's relief by rounding that a body may not have (assumed). */
+const returnedShare = 0.3;
 
 /** Off the axes the three-axis rule is good to -15 / +25 % (common practice, no source). */
 export const offAxisBand = { low: -0.15, high: 0.25 } as const;
@@ -27,18 +47,26 @@ export type BodyAxes = readonly [x: AxisArea, y: AxisArea, z: AxisArea];
 
 /** Frontal areas and coefficients of a bluff body. A typed coefficient is a doubt of its own, the handbook's is shared. */
 export function bodyAxes(shape: BluffBodyShape): BodyAxes {
-  const { length, width, height, coefficients, coefficientDoubtId } = shape;
+  const { cornerRadiusM, coefficients, coefficientDoubtId } = shape;
+  const [length, width, height] = [shape.length.valueM, shape.width.valueM, shape.height.valueM];
   return [
-    axisArea(width.valueM * height.valueM, coefficients.x, `${coefficientDoubtId}-x`),
-    axisArea(length.valueM * height.valueM, coefficients.y, `${coefficientDoubtId}-y`),
-    axisArea(length.valueM * width.valueM, coefficients.z, `${coefficientDoubtId}-z`),
+    axisArea(width, height, cornerRadiusM, coefficients.x, `${coefficientDoubtId}-x`),
+    axisArea(length, height, cornerRadiusM, coefficients.y, `${coefficientDoubtId}-y`),
+    axisArea(length, width, cornerRadiusM, coefficients.z, `${coefficientDoubtId}-z`),
   ];
 }
 
-function axisArea(areaM2: number, typed: TypedCoefficient | null, ownId: string): AxisArea {
-  return typed === null
-    ? { areaM2, coefficient: edgedBodyCoefficient, doubtId: 'coefficient:bluffBody:edges' }
-    : { areaM2, coefficient: typed, doubtId: ownId };
+function axisArea(
+  sideM: number,
+  otherSideM: number,
+  cornerRadiusM: number,
+  typed: TypedCoefficient | null,
+  ownId: string,
+): AxisArea {
+  const areaM2 = sideM * otherSideM;
+  if (typed !== null) return { areaM2, coefficient: typed, doubtId: ownId };
+  const coefficient = roundedBodyCoefficient(cornerRadiusM / Math.min(sideM, otherSideM));
+  return { areaM2, coefficient, doubtId: 'coefficient:bluffBody:edges' };
 }
 
 /** How far a direction (unit vector) lies off the axes: 0 on an axis, 1 at 45 deg between two, and held there. */

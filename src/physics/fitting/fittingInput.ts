@@ -77,7 +77,9 @@ export interface BluffBodyShape {
   readonly length: Dimension;
   readonly width: Dimension;
   readonly height: Dimension;
-  /** Typed coefficients per axis; null takes the handbook's cube. */
+  /** Of all its edges; 0 for sharp ones. */
+  readonly cornerRadiusM: number;
+  /** Typed coefficients per axis; null takes the handbook's cube, rounded as the edges are. */
   readonly coefficients: {
     readonly x: TypedCoefficient | null;
     readonly y: TypedCoefficient | null;

@@ -1,13 +1,27 @@
 import type { MemberGeometry } from '../member/memberGeometry';
+import { netSolidityRange } from '../body/net';
+import { sphereReynoldsRange } from '../body/sphereTable';
 import { enLargestSlenderness } from '../section/endEffect';
+import { isOutsideFairingTable } from '../section/fairingBand';
+import { fairingRange } from '../section/fairingTable';
 import { roundBarReynoldsRange } from '../section/roundBarTable';
-import { isMemberShape, type FittingInput, type MemberShape } from './fittingInput';
+import { wireReynoldsRange } from '../section/wireTable';
+import {
+  isMemberShape,
+  type FittingInput,
+  type MemberShape,
+  type NetShape,
+  type SectionShape,
+  type Shape,
+} from './fittingInput';
 import type { MemberTrace } from './memberTrace';
 
 /** Something a reader must know about a number; the words stand with the screens, the values here. */
 export type NoticeCode =
   | 'wind-near-axis'
   | 'reynolds-outside-table'
+  | 'fairing-outside-table'
+  | 'net-outside-range'
   | 'slenderness-below-table'
   | 'en-slenderness-stops'
   | 'partly-under-water'
@@ -36,32 +50,68 @@ export function noticesOf(
 
 function barNotices(fitting: FittingInput, members: readonly MemberTrace[]): Notice[] {
   const { shape } = fitting;
-  if (!isMemberShape(shape)) return [];
   const notices: Notice[] = [];
   for (const member of members) {
-    const { axisAngleRad, reynolds, slenderness, localSpeedMs } = member;
-    if (localSpeedMs === 0) continue;
-    if (axisAngleRad !== null && axisAngleRad < leastAxisAngleRad) {
-      notices.push({ code: 'wind-near-axis', values: { angleRad: axisAngleRad } });
-    }
-    if (reynolds !== null && usesRoundBarTable(shape) && isOutsideTable(reynolds)) {
-      notices.push({ code: 'reynolds-outside-table', values: { reynolds } });
-    }
-    if (slenderness === null) continue;
-    if (slenderness < leastSlenderness)
-      notices.push({ code: 'slenderness-below-table', values: { slenderness } });
-    if (slenderness > enLargestSlenderness)
-      notices.push({ code: 'en-slenderness-stops', values: { slenderness } });
+    if (member.localSpeedMs === 0) continue;
+    if (isMemberShape(shape)) notices.push(...directionNotices(member), ...slendernessNotices(shape, member));
+    notices.push(...tableNotices(shape, member.reynolds));
   }
   return oneOfEach(notices);
 }
 
-function usesRoundBarTable({ kind, coefficient }: MemberShape): boolean {
-  return kind === 'roundBar' && coefficient === null;
+function directionNotices({ axisAngleRad }: MemberTrace): Notice[] {
+  if (axisAngleRad === null || axisAngleRad >= leastAxisAngleRad) return [];
+  return [{ code: 'wind-near-axis', values: { angleRad: axisAngleRad } }];
 }
 
-function isOutsideTable(reynolds: number): boolean {
-  return reynolds > roundBarReynoldsRange.to || reynolds < roundBarReynoldsRange.from;
+/** Wires have no end effect, and a fairing's ends are not in the tables. */
+function slendernessNotices({ kind }: MemberShape, { slenderness }: MemberTrace): Notice[] {
+  if (slenderness === null || kind === 'wire' || kind === 'fairing') return [];
+  if (slenderness < leastSlenderness) return [{ code: 'slenderness-below-table', values: { slenderness } }];
+  return slenderness > enLargestSlenderness
+    ? [{ code: 'en-slenderness-stops', values: { slenderness } }]
+    : [];
+}
+
+interface Reach {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Where the published values behind a shape end. A typed coefficient has no end. */
+function tableNotices(shape: Shape, reynolds: number | null): Notice[] {
+  if (shape.kind === 'net') return netNotices(shape);
+  if (reynolds === null || ('coefficient' in shape && shape.coefficient !== null)) return [];
+  if (shape.kind === 'fairing') return fairingNotices(shape, reynolds);
+  const range = reynoldsRange(shape);
+  if (range === null || (reynolds >= range.from && reynolds <= range.to)) return [];
+  return [{ code: 'reynolds-outside-table', values: { reynolds, ...range } }];
+}
+
+function reynoldsRange(shape: Shape): Reach | null {
+  switch (shape.kind) {
+    case 'roundBar':
+      return roundBarReynoldsRange;
+    case 'wire':
+      return shape.construction === 'rod' ? roundBarReynoldsRange : wireReynoldsRange;
+    case 'sphere':
+      return sphereReynoldsRange;
+    default:
+      return null;
+  }
+}
+
+function fairingNotices({ chord, thickness }: SectionShape, reynolds: number): Notice[] {
+  const thicknessRatio = thickness.valueM / chord.valueM;
+  return isOutsideFairingTable(thicknessRatio, reynolds)
+    ? [{ code: 'fairing-outside-table', values: { thicknessRatio, reynolds, ...fairingRange } }]
+    : [];
+}
+
+function netNotices({ solidity }: NetShape): Notice[] {
+  const { from, to } = netSolidityRange;
+  const isInside = solidity >= from && solidity <= to;
+  return isInside ? [] : [{ code: 'net-outside-range', values: { solidity, from, to } }];
 }
 
 /** The first notice of each code. */

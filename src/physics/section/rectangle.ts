@@ -47,7 +47,7 @@ const roundedHigh = 0.08;
 /** Rounded corners pass a crisis: by Re 4e5 the low edge is down to half (from memory: Delany and Sorensen 1953). */
 const roundedCrisisFrom = Math.log10(1e5);
 const roundedCrisisTo = Math.log10(4e5);
-const roundedCrisisShare = 0.5;
+export const roundedCrisisShare = 0.5;
 
 /** Best, low and high of one axis of a rectangle on its width across the wind. */
 export interface AxisCoefficient {

@@ -91,6 +91,7 @@ export function body(
     length: estimated(lengthM),
     width: estimated(widthM),
     height: estimated(heightM),
+    cornerRadiusM: 0,
     coefficients: {
       x: axis('x', 'width x height'),
       y: axis('y', 'length x height'),
@@ -107,6 +108,7 @@ export function dragArea([best, low, high]: Three, why: string): ProjectShape {
     kind: 'measuredArea',
     dragAreaM2,
     provenance: { kind: 'estimate', source: `${why}: ${noSource}` },
+    pullTest: null,
   };
 }
 

@@ -1,5 +1,11 @@
-import type { Dimension, FittingInput, PlacedMember, Shape } from '../../physics/fitting/fittingInput';
-import { basisDoubt } from '../../physics/fitting/fittingInput';
+import {
+  basisDoubt,
+  isMemberShape,
+  type Dimension,
+  type FittingInput,
+  type PlacedMember,
+  type Shape,
+} from '../../physics/fitting/fittingInput';
 import { deckLine, type DeckLine } from '../../physics/placement/deckLine';
 import {
   placeRow,
@@ -8,17 +14,19 @@ import {
   withMirrorImages,
   type TapedPlace,
 } from '../../physics/placement/placeMembers';
-import { roughnessByFinish } from '../../physics/section/roughness';
+import type { SectionDirection } from '../../physics/section/sectionDirection';
 import { boatVector, type BoatVector } from '../../physics/vector/vector3';
 import { toSi } from '../../units/convert';
 import type {
   ProjectBoat,
   ProjectDimension,
+  ProjectDirection,
   ProjectPlacement,
   ProjectPoint,
   ProjectShape,
-  ProjectSurface,
+  ProjectShapeOf,
 } from '../file/schema';
+import { roughnessOf } from '../file/shapeKinds';
 import type { FittingState, PartOwners } from './fittingState';
 
 /** The deck line of a boat as the core takes it. */
@@ -38,10 +46,9 @@ export function fittingToPhysics({ fitting, owners }: FittingState, line: DeckLi
     id: fitting.id,
     shape,
     members: membersOf(placement, line).map((member) => fitToShape(member, shape)),
-    lengthDoubt:
-      shape.kind === 'roundBar'
-        ? { fraction: basisDoubt[placement.basis], doubtId: `own:${owners.length}:member-length` }
-        : null,
+    lengthDoubt: isMemberShape(shape)
+      ? { fraction: basisDoubt[placement.basis], doubtId: `own:${owners.length}:member-length` }
+      : null,
     exposure,
     exposureLeeward: exposureLeeward ?? exposure,
     exposureDoubtId: `own:${owners.exposure}:exposure`,
@@ -64,10 +71,46 @@ function shapeToPhysics(shape: ProjectShape, { size, coefficient }: PartOwners):
         kind: 'roundBar',
         diameter: dimension(shape.diameter, size, 'diameter'),
         roughnessM: roughnessOf(shape.surface),
+        ...memberParts(shape, coefficient),
+        ends: shape.ends,
+      };
+    case 'wire':
+      return {
+        kind: 'wire',
+        construction: shape.construction,
+        diameter: dimension(shape.diameter, size, 'diameter'),
+        ...memberParts(shape, coefficient),
+        ends: ['joined', 'joined'],
+      };
+    case 'ellipticalBar':
+    case 'rectangularBar':
+    case 'fairing':
+      return {
+        kind: shape.kind,
+        chord: dimension(shape.chord, size, 'chord'),
+        thickness: dimension(shape.thickness, size, 'thickness'),
+        cornerRadiusM: shape.kind === 'rectangularBar' ? shape.cornerRadiusM : 0,
+        direction: directionToPhysics(shape.direction),
+        directionDoubtId: `own:${size}:direction`,
+        ...memberParts(shape, coefficient),
+        ends: shape.ends,
+      };
+    case 'sphere':
+      return {
+        kind: 'sphere',
+        diameter: dimension(shape.diameter, size, 'diameter'),
+        roughnessM: roughnessOf(shape.surface),
         coefficient: shape.coefficient,
         coefficientDoubtId: `own:${coefficient}:coefficient`,
-        friction: shape.friction === 'model',
-        ends: shape.ends,
+      };
+    case 'net':
+      return {
+        kind: 'net',
+        facing: shape.facing,
+        width: dimension(shape.width, size, 'width'),
+        height: dimension(shape.height, size, 'height'),
+        solidity: shape.solidity,
+        wireDiameter: dimension(shape.wireDiameter, size, 'wire-diameter'),
       };
     case 'measuredArea':
       return { kind: 'measuredArea', dragAreaM2: shape.dragAreaM2, doubtId: `own:${coefficient}:drag-area` };
@@ -77,25 +120,39 @@ function shapeToPhysics(shape: ProjectShape, { size, coefficient }: PartOwners):
         length: dimension(shape.length, size, 'length'),
         width: dimension(shape.width, size, 'width'),
         height: dimension(shape.height, size, 'height'),
+        cornerRadiusM: shape.cornerRadiusM,
         coefficients: shape.coefficients,
         coefficientDoubtId: `own:${coefficient}:coefficient`,
       };
   }
 }
 
+function memberParts(
+  { coefficient, friction }: Pick<ProjectShapeOf<'wire'>, 'coefficient' | 'friction'>,
+  owner: string,
+) {
+  return {
+    coefficient,
+    coefficientDoubtId: `own:${owner}:coefficient`,
+    friction: friction === 'model',
+  };
+}
+
+function directionToPhysics(direction: ProjectDirection): SectionDirection {
+  if (direction.kind === 'fixed') return { kind: 'fixed', angleRad: toSi(direction.angleDeg, 'deg') };
+  const { pieces, residualDeg } = direction;
+  return { kind: 'turning', pieces, residualRad: toSi(residualDeg, 'deg'), offRad: 0 };
+}
+
 function dimension(size: ProjectDimension, owner: string, part: string): Dimension {
   return { valueM: size.m, basis: size.basis, doubtId: `own:${owner}:${part}` };
 }
 
-function roughnessOf(surface: ProjectSurface): number {
-  if (surface.kind === 'smooth') return 0;
-  return surface.kind === 'finish' ? roughnessByFinish[surface.finish] : surface.roughnessM;
-}
-
-/** A bar keeps its end points; a body stands on the start and reaches up by its height; a measured area is a point. */
-function fitToShape({ start, end }: PlacedMember, shape: Shape): PlacedMember {
-  if (shape.kind === 'roundBar') return { start, end };
-  const heightM = shape.kind === 'bluffBody' ? shape.height.valueM : 0;
+/** A bar keeps its end points; a body or net stands on the start and reaches up by its height; other shapes are points. */
+function fitToShape(member: PlacedMember, shape: Shape): PlacedMember {
+  if (isMemberShape(shape)) return member;
+  const { start } = member;
+  const heightM = 'height' in shape ? shape.height.valueM : 0;
   return { start, end: boatVector(start[0], start[1], start[2] + heightM) };
 }
 

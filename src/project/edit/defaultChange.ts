@@ -1,8 +1,8 @@
 import type { ItemChange, Project, ProjectFitting, ProjectPlan } from '../file/schema';
+import { isRound } from '../file/shapeKinds';
+import type { ItemStart } from '../wording/itemText';
+import { startedShape, type DefaultChange } from './startedShape';
 import { applyPlan, statesAsSailed } from '../refit/applyPlan';
-
-export type DefaultChange =
-  { readonly ok: true; readonly change: ItemChange } | { readonly ok: false; readonly message: string };
 
 /** How much slimmer a bar is made until somebody says how much. */
 const slimmerShare = 0.8;
@@ -20,15 +20,17 @@ export function fittingAfterPlan(
 
 /**
  * A change of a kind to start from. It brings in no number that nobody gave: places, exposures and shapes start as they
- * are, a retracted fitting is out half as long, and only "slimmer" has to be slimmer, by a fifth.
+ * are, a retracted fitting is out half as long, and only "slimmer" has to be slimmer, by a fifth, and a remedy of shape
+ * has to be of another shape, which it says as its source.
  * @param fitting as it is where the item will stand in its plan.
  */
-export function defaultChange(
-  project: Project,
-  fitting: ProjectFitting,
-  kind: ItemChange['kind'],
-): DefaultChange {
+export function defaultChange(project: Project, fitting: ProjectFitting, kind: ItemStart): DefaultChange {
   switch (kind) {
+    case 'fairedTurning':
+    case 'fairedFixed':
+    case 'otherSection':
+    case 'rounded':
+      return startedShape(fitting, kind);
     case 'slimmer':
       return slimmer(fitting);
     case 'shapeOf':
@@ -61,7 +63,7 @@ function usable(change: ItemChange): DefaultChange {
 }
 
 function slimmer({ name, shape }: ProjectFitting): DefaultChange {
-  if (shape.kind !== 'roundBar') return { ok: false, message: `${name} is no round bar and has no diameter` };
+  if (!isRound(shape)) return { ok: false, message: `${name} is no round bar or wire and has no diameter` };
   const m = slimmerShare * shape.diameter.m;
   if (m < thinnestM) return { ok: false, message: `${name} is as thin as can be` };
   return usable({ kind: 'slimmer', diameter: { m, basis: 'estimated' } });

@@ -1,7 +1,7 @@
 import { blankItem } from '../file/blankParts';
 import type { ItemChange, Project, RefitItem } from '../file/schema';
 import { pathText } from '../file/wording';
-import { itemChangeLabel } from '../wording/itemText';
+import { startLabels, type ItemStart } from '../wording/itemText';
 import { nothingSuch, refusal, type EditAnswer, type Said } from './answer';
 import { defaultChange, fittingAfterPlan } from './defaultChange';
 import { freshId, withChanged, withInserted, withMoved, without } from './lists';
@@ -10,12 +10,7 @@ import { patched, type Patch } from './patch';
 import { changePlan } from './planEdits';
 
 /** Adds an item of a kind about a fitting as the last of a plan, with a change to start from. */
-export function addItem(
-  project: Project,
-  planId: string,
-  fittingId: string,
-  kind: ItemChange['kind'],
-): EditAnswer {
+export function addItem(project: Project, planId: string, fittingId: string, kind: ItemStart): EditAnswer {
   const planIndex = project.plans.findIndex(({ id }) => id === planId);
   const plan = project.plans[planIndex];
   if (plan === undefined) return nothingSuch('plan', planId);
@@ -27,13 +22,23 @@ export function addItem(
   }
   const id = freshId(plan.items, 'i');
   const name = itemName(fitting.name, kind);
-  const item = blankItem({ id, name, fittingId, change: start.change });
+  const item = blankItem({ id, name, fittingId, change: start.change, flags: startFlags(kind) });
   return changePlan(project, planId, (old) => ({ ...old, items: [...old.items, item] }), { newIds: [id] });
 }
 
 /** An item's name until somebody types another. */
-export function itemName(fittingName: string, kind: ItemChange['kind']): string {
-  return nameWithEnding(fittingName, `: ${itemChangeLabel(kind)}`);
+export function itemName(fittingName: string, kind: ItemStart): string {
+  return nameWithEnding(fittingName, `: ${startLabels[kind]}`);
+}
+
+export function hasStartName(item: RefitItem, fittingName: string): boolean {
+  const starts = Object.keys(startLabels) as ItemStart[];
+  return starts.some((start) => item.name === itemName(fittingName, start));
+}
+
+/** What turns can jam, and another section may not carry the load. */
+function startFlags(kind: ItemStart): RefitItem['flags'] {
+  return { structural: kind === 'otherSection', movingPart: kind === 'fairedTurning', classRule: null };
 }
 
 /** Changes any fields of an item but its id. */
@@ -70,8 +75,7 @@ export function changeItemKind(
     return refusal(pathText(['plans', planIndex, 'items', itemIndex, 'change', 'kind']), start.message);
   }
   const { change } = start;
-  const name =
-    item.name === itemName(fitting.name, item.change.kind) ? itemName(fitting.name, kind) : item.name;
+  const name = hasStartName(item, fitting.name) ? itemName(fitting.name, kind) : item.name;
   return changeItem(project, planId, itemId, (old) => ({ ...old, name, change }));
 }
 

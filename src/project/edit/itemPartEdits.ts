@@ -1,11 +1,13 @@
 import { deckLineOf } from '../core/fittingToPhysics';
 import type { ItemChange, Project, ProjectPlacement, ProjectShape } from '../file/schema';
 import { pathText } from '../file/wording';
+import { startOf } from '../wording/itemText';
 import { nothingSuch, refusal, type EditAnswer } from './answer';
-import { asKind, carriedOver } from './changeShapeKind';
+import { carriedOver } from './changeShapeKind';
+import { asKind } from './reshape';
 import { defaultChange, fittingAfterPlan } from './defaultChange';
 import { withShare } from './fittingEdits';
-import { changeItem, itemName } from './itemEdits';
+import { changeItem, hasStartName, itemName } from './itemEdits';
 import { placedAs, placedInRow, type Placed } from './placementEdits';
 
 type ChangeOf<Kind extends ItemChange['kind']> = Extract<ItemChange, { readonly kind: Kind }>;
@@ -117,12 +119,11 @@ export function changeItemFitting(
   if (fitting === undefined) return nothingSuch('fitting', fittingId);
   if (item.fittingId === fittingId) return { project };
   const upToItem = { ...plan, items: plan.items.slice(0, index) };
-  const start = defaultChange(project, fittingAfterPlan(project, upToItem, fitting), item.change.kind);
+  const start = defaultChange(project, fittingAfterPlan(project, upToItem, fitting), startOf(item.change));
   if (!start.ok)
     return refusal(pathText(['plans', project.plans.indexOf(plan), 'items', index]), start.message);
   const oldName = project.fittings.find(({ id }) => id === item.fittingId)?.name ?? '';
-  const { kind } = item.change;
-  const name = item.name === itemName(oldName, kind) ? itemName(fitting.name, kind) : item.name;
+  const name = hasStartName(item, oldName) ? itemName(fitting.name, startOf(item.change)) : item.name;
   const reason = item.safetyReason === null ? '' : ` The reason given for ${oldName} is taken back.`;
   return changeItem(
     project,

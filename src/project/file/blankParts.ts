@@ -37,7 +37,12 @@ const ordinaryAir: ProjectAir = { temperatureC: 15, pressurePa: 101_325, relativ
 
 const defaultEnds: EndMethod = 'dnv';
 
-export const defaultMethods: ProjectMethods = { windLaw: openSeaLogLaw, ends: defaultEnds };
+export const defaultMethods: ProjectMethods = {
+  windLaw: openSeaLogLaw,
+  ends: defaultEnds,
+  inclined: 'cross-flow',
+  fairing: 'turbulent',
+};
 
 /** A point of the boat's frame: forward of amidships, to port, above the waterplane, m. */
 export function point(xM: number, yM: number, zM: number): ProjectPoint {

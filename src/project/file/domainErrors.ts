@@ -2,6 +2,7 @@ import { deckErrors, windErrors } from './boatAndWindRules';
 import { barErrors, memberErrors } from './placementRules';
 import { idErrors, profileErrors, referenceErrors } from './referenceRules';
 import type { Project } from './schema';
+import { shapeErrors } from './shapeRules';
 import { pathText, type FieldError, type PathStep } from './wording';
 
 /** What a rule across fields forbids, each with the path of the field to change. Takes a project that fits the schema. */
@@ -13,6 +14,7 @@ export function domainErrors(project: Project): readonly FieldError[] {
     ...rangeErrors(project, []),
     ...deckErrors(project),
     ...windErrors(project),
+    ...shapeErrors(project),
     ...barErrors(project),
     ...memberErrors(project),
   ];

@@ -1,38 +1,24 @@
-import { roughnessByFinish } from '../../physics/section/roughness';
-import { limits, type Project, type ProjectPlacement, type ProjectPoint, type ProjectShape } from './schema';
+import { limits, type Project, type ProjectPlacement, type ProjectPoint } from './schema';
+import { isMember } from './shapeKinds';
 import { pathText, type FieldError, type PathStep } from './wording';
 
 /** Shortest bar, m. */
 const shortestBarM = 0.001;
 
-/** Bars have a length and a surface finer than themselves; a pair is no fitting counted twice. */
+/** Bars have a length; a pair is no fitting counted twice. */
 export function barErrors(project: Project): FieldError[] {
-  const barIds = new Set(
-    project.fittings.flatMap(({ id, shape }) => (shape.kind === 'roundBar' ? [id] : [])),
+  const barIds = new Set(project.fittings.flatMap(({ id, shape }) => (isMember(shape) ? [id] : [])));
+  const ofFittings = project.fittings.flatMap(({ shape, placement }, i) =>
+    placementErrors(placement, isMember(shape), ['fittings', i, 'placement']),
   );
-  const ofFittings = project.fittings.flatMap(({ shape, placement }, i) => [
-    ...surfaceErrors(shape, ['fittings', i, 'shape']),
-    ...placementErrors(placement, shape.kind === 'roundBar', ['fittings', i, 'placement']),
-  ]);
   const ofItems = project.plans.flatMap(({ items }, i) =>
     items.flatMap(({ fittingId, change }, k) => {
-      const steps = ['plans', i, 'items', k, 'change'];
-      if (change.kind === 'typed') return surfaceErrors(change.shape, [...steps, 'shape']);
       if (change.kind !== 'moved') return [];
-      return placementErrors(change.placement, barIds.has(fittingId), [...steps, 'placement']);
+      const steps = ['plans', i, 'items', k, 'change', 'placement'];
+      return placementErrors(change.placement, barIds.has(fittingId), steps);
     }),
   );
   return [...ofFittings, ...ofItems];
-}
-
-function surfaceErrors(shape: ProjectShape, steps: readonly PathStep[]): FieldError[] {
-  if (shape.kind !== 'roundBar' || shape.surface.kind === 'smooth') return [];
-  const { surface, diameter } = shape;
-  const roughnessM = surface.kind === 'finish' ? roughnessByFinish[surface.finish] : surface.roughnessM;
-  if (roughnessM <= diameter.m / 2) return [];
-  const key = surface.kind === 'finish' ? 'finish' : 'roughnessM';
-  const message = `a roughness of ${roughnessM} m is more than half the diameter (${diameter.m} m)`;
-  return [{ path: pathText([...steps, 'surface', key]), message }];
 }
 
 function placementErrors(

@@ -2,8 +2,11 @@ import * as z from 'zod/mini';
 import type { Basis } from '../../physics/fitting/fittingInput';
 import type { Tack } from '../../physics/frames/boatToTrack';
 import type { Side } from '../../physics/placement/placeMembers';
+import type { InclinedMethod } from '../../physics/member/integrateMember';
 import type { EndKind, EndMethod } from '../../physics/section/endEffect';
+import type { FairingSurface } from '../../physics/section/fairingAligned';
 import { roughnessByFinish, type Finish } from '../../physics/section/roughness';
+import { wireConstructions } from '../../physics/section/wire';
 import {
   boolean,
   choice,
@@ -25,7 +28,7 @@ import {
 } from './fields';
 
 export const formatName = 'windtoll-project';
-export const currentVersion = 1;
+export const currentVersion = 2;
 
 /** Most entries of the lists. */
 export const limits = {
@@ -37,6 +40,10 @@ export const limits = {
   items: 200,
   sources: 500,
   deckStations: 200,
+  /** Of a section that turns with the wind, each member. */
+  pieces: 50,
+  /** Of a pull test. */
+  readings: 200,
 } as const;
 
 const place = number(-300, 300);
@@ -78,25 +85,79 @@ const surface = kinds([
   object({ kind: z.literal('roughness'), roughnessM: number(0, 0.1) }),
 ]);
 
+const memberParts = {
+  coefficient: orNull(typedCoefficient),
+  friction: choice(['model', 'zero']),
+  ends: two(choice<EndKind>(['free', 'surface', 'joined'])),
+} as const;
+
+const direction = kinds([
+  object({ kind: z.literal('fixed'), angleDeg: number(-180, 180) }),
+  object({
+    kind: z.literal('turning'),
+    residualDeg: number(0, 45),
+    pieces: wholeNumber(1, limits.pieces),
+  }),
+]);
+
+/** A section with a direction: chord from nose to tail, thickness across it. */
+const sectionParts = { chord: dimension, thickness: dimension, direction, ...memberParts } as const;
+
+const cornerRadiusM = number(0, 100);
+
+const pullTest = object({
+  forcesN: list(number(0, 1_000_000), limits.readings, 1),
+  tareN: number(0, 1_000_000),
+  pullAngleDeg: number(0, 60),
+  windSpeedMs: positive(60),
+  windSpeedDoubtFraction: number(0, 0.5),
+  densityKgM3: number(0.5, 2),
+  forceMeterDoubtN: number(0, 100_000),
+});
+
 const shape = kinds([
   object({
     kind: z.literal('roundBar'),
     diameter: dimension,
     surface,
+    ...memberParts,
+  }),
+  object({
+    kind: z.literal('wire'),
+    construction: choice([...wireConstructions]),
+    diameter: dimension,
+    coefficient: memberParts.coefficient,
+    friction: memberParts.friction,
+  }),
+  object({ kind: z.literal('ellipticalBar'), ...sectionParts }),
+  object({ kind: z.literal('rectangularBar'), ...sectionParts, cornerRadiusM }),
+  object({ kind: z.literal('fairing'), ...sectionParts }),
+  object({
+    kind: z.literal('sphere'),
+    diameter: dimension,
+    surface,
     coefficient: orNull(typedCoefficient),
-    friction: choice(['model', 'zero']),
-    ends: two(choice<EndKind>(['free', 'surface', 'joined'])),
+  }),
+  object({
+    kind: z.literal('net'),
+    facing: choice(['x', 'y', 'z']),
+    width: dimension,
+    height: dimension,
+    solidity: number(0, 1),
+    wireDiameter: dimension,
   }),
   object({
     kind: z.literal('measuredArea'),
     dragAreaM2,
     provenance: object({ kind: choice(['pull-test', 'tunnel', 'paper', 'estimate']), source: source() }),
+    pullTest: orNull(pullTest),
   }),
   object({
     kind: z.literal('bluffBody'),
     length: dimension,
     width: dimension,
     height: dimension,
+    cornerRadiusM,
     coefficients: object({
       x: orNull(typedCoefficient),
       y: orNull(typedCoefficient),
@@ -253,7 +314,7 @@ const boat = object({
   mast: object({ aftOfStemM: place, topAboveWaterplaneM: number(0, 150) }),
 });
 
-/** The project file, version 1. Numbers are SI and degrees; what a rule across fields can refuse is in domainErrors.ts. */
+/** The project file, version 2. Numbers are SI and degrees; what a rule across fields can refuse is in domainErrors.ts. */
 export const projectSchema = object({
   format: exactly(formatName),
   version: exactly(currentVersion),
@@ -274,7 +335,12 @@ export const projectSchema = object({
     object({ id: id(), name: name(), note: note(), items: list(refitItem, limits.items) }),
     limits.plans,
   ),
-  methods: object({ windLaw, ends: choice<EndMethod>(['dnv', 'en']) }),
+  methods: object({
+    windLaw,
+    ends: choice<EndMethod>(['dnv', 'en']),
+    inclined: choice<InclinedMethod>(['cross-flow', 'dnv-wind']),
+    fairing: choice<FairingSurface>(['laminar', 'turbulent']),
+  }),
   sources: list(object({ id: id(), text: reason() }), limits.sources),
 });
 
@@ -287,6 +353,9 @@ export type ProjectDeckStation = ProjectBoat['deckLine'][number];
 export type ProjectZone = Project['zones'][number];
 export type ProjectFitting = Project['fittings'][number];
 export type ProjectShape = ProjectFitting['shape'];
+export type ProjectShapeOf<Kind extends ProjectShape['kind']> = Extract<ProjectShape, { kind: Kind }>;
+export type ProjectDirection = ProjectShapeOf<'fairing'>['direction'];
+export type ProjectPullTest = NonNullable<ProjectShapeOf<'measuredArea'>['pullTest']>;
 export type ProjectSurface = Extract<ProjectShape, { kind: 'roundBar' }>['surface'];
 export type ProjectPlacement = ProjectFitting['placement'];
 export type ProjectPoint = Frozen<z.infer<typeof point>>;

@@ -1,10 +1,11 @@
+import { fromVersion1 } from './fromVersion1';
 import { described } from './wording';
 
 /** Turns the content of a file of one version into that of the next. It may throw on a content it cannot make sense of. */
 export type Upgrader = (older: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
 
-/** Upgraders by the version they start from. Version 1 is the first, so there is nothing to upgrade from yet. */
-export const shippedUpgraders: ReadonlyMap<number, Upgrader> = new Map();
+/** Upgraders by the version they start from. */
+export const shippedUpgraders: ReadonlyMap<number, Upgrader> = new Map([[1, fromVersion1]]);
 
 export type UpgradeResult =
   | { readonly ok: true; readonly content: Readonly<Record<string, unknown>> }

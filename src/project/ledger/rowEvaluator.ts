@@ -21,9 +21,12 @@ let last: { readonly from: readonly unknown[]; readonly evaluate: RowEvaluator }
 
 /** The last evaluator serves on while boat, methods and conditions stay: an edit of one fitting costs one row. */
 export function rowEvaluator(project: Project, conditions: readonly WeightedCondition[]): RowEvaluator {
+  const { ends, inclined, fairing } = project.methods;
   const from = [
     project.boat,
-    project.methods.ends,
+    ends,
+    inclined,
+    fairing,
     ...conditions.flatMap(({ solved, weight }) => [solved, weight]),
   ];
   if (last?.from.length === from.length && last.from.every((part, i) => part === from[i]))
@@ -57,12 +60,7 @@ function evaluateState(
       return {
         conditionId,
         weight,
-        trace: evaluateFitting(
-          input,
-          solved.states,
-          { ends: project.methods.ends, inclined: 'cross-flow', fairing: 'turbulent' },
-          duty,
-        ),
+        trace: evaluateFitting(input, solved.states, project.methods, duty),
       };
     }),
   );

@@ -1,5 +1,12 @@
-import { roughnessByFinish } from '../../physics/section/roughness';
-import type { Project, ProjectFitting, ProjectPoint, ProjectShape, RefitItem } from '../file/schema';
+import type {
+  Project,
+  ProjectDimension,
+  ProjectFitting,
+  ProjectPoint,
+  ProjectShape,
+  RefitItem,
+} from '../file/schema';
+import { isMember, isRound, roughnessOf } from '../file/shapeKinds';
 import type { FittingState, PartOwners } from '../core/fittingState';
 
 /** Fittings of a project by id, as they stand after some items. Excluded fittings are not among them. */
@@ -97,7 +104,7 @@ function changed(state: FittingState, item: RefitItem, owner: string, states: Fi
     case 'typed':
       return withShape(state, change.shape, { size: owner, coefficient: owner }, 'change.shape');
     case 'moved':
-      if (fitting.shape.kind === 'roundBar' && lengthOf(change.placement) === 0) {
+      if (isMember(fitting.shape) && lengthOf(change.placement) === 0) {
         return contradiction('change.placement', 'A bar needs a length.');
       }
       return moved(state, change.placement, owner);
@@ -112,16 +119,12 @@ function applied(state: FittingState): Applied {
   return { ok: true, state };
 }
 
-function slimmed(
-  state: FittingState,
-  diameter: { readonly m: number; readonly basis: ProjectBasis },
-  owner: string,
-): Applied {
+function slimmed(state: FittingState, diameter: ProjectDimension, owner: string): Applied {
   const { shape } = state.fitting;
-  if (shape.kind !== 'roundBar') {
+  if (!isRound(shape)) {
     return contradiction(
       'change.diameter',
-      `${state.fitting.name} is no round bar and has no diameter to slim.`,
+      `${state.fitting.name} is no round bar or wire and has no diameter to slim.`,
     );
   }
   if (diameter.m >= shape.diameter.m) {
@@ -130,7 +133,7 @@ function slimmed(
       `The new diameter is not smaller than the one ${state.fitting.name} has by then.`,
     );
   }
-  if (roughnessOf(shape.surface) > diameter.m / 2) {
+  if (shape.kind === 'roundBar' && roughnessOf(shape.surface) > diameter.m / 2) {
     return contradiction(
       'change.diameter',
       `The surface of ${state.fitting.name} is rougher than half the new diameter: no such bar can be.`,
@@ -138,14 +141,6 @@ function slimmed(
   }
   return withShape(state, { ...shape, diameter }, { size: owner }, 'change.diameter');
 }
-
-/** Height of the roughness, m. */
-function roughnessOf(surface: Extract<ProjectShape, { kind: 'roundBar' }>['surface']): number {
-  if (surface.kind === 'smooth') return 0;
-  return surface.kind === 'finish' ? roughnessByFinish[surface.finish] : surface.roughnessM;
-}
-
-type ProjectBasis = Extract<ProjectShape, { kind: 'roundBar' }>['diameter']['basis'];
 
 function shapedLike(state: FittingState, model: FittingState | undefined, modelId: string): Applied {
   if (modelId === state.fitting.id)
@@ -166,7 +161,7 @@ function withShape(
   field: string,
 ): Applied {
   const { fitting } = state;
-  if (shape.kind === 'roundBar' && lengthOf(fitting.placement) === 0) {
+  if (isMember(shape) && lengthOf(fitting.placement) === 0) {
     return contradiction(field, `${fitting.name} stands at a point; a bar needs a length.`);
   }
   return applied({ ...state, fitting: { ...fitting, shape }, owners: { ...state.owners, ...brought } });

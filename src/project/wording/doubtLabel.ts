@@ -1,4 +1,5 @@
 import type { ProjectFitting } from '../file/schema';
+import { shapeNames } from './shapeNames';
 
 const sharedLabels: Readonly<Record<string, string>> = {
   ends: 'end effect, method',
@@ -11,10 +12,16 @@ const sharedLabels: Readonly<Record<string, string>> = {
   density: 'air density',
   'coefficient:bluffBody:edges': 'coefficient, bluff body',
   'coefficient:bluffBody:off-axis': 'three-axis rule off the axes',
+  'coefficient:net:face': 'coefficient, net, onto its face',
+  'coefficient:net:along': 'coefficient, net, along its plane',
 };
 
 const partLabels: Readonly<Record<string, string>> = {
   diameter: 'diameter',
+  chord: 'chord',
+  thickness: 'thickness',
+  direction: 'error left in its direction',
+  'wire-diameter': 'diameter of the twine',
   length: 'length',
   'member-length': 'length',
   width: 'width',
@@ -28,6 +35,8 @@ const partLabels: Readonly<Record<string, string>> = {
   'coefficient-z': 'typed coefficient, vertical',
 };
 
+const familyNames: Readonly<Record<string, string>> = shapeNames;
+
 /**
  * A doubt's name for people. Own doubts are `own:<owner>:<part>`; the owner is a fitting's id or `plan/item`, and is
  * named when `fittings` knows it or when it is an item's.
@@ -36,7 +45,7 @@ export function doubtLabel(id: string, fittings: readonly ProjectFitting[] = [])
   const shared = sharedLabels[id];
   if (shared !== undefined) return shared;
   const [kind, owner = '', part = ''] = id.split(':');
-  if (kind === 'coefficient') return `coefficient, round bar, ${part}`;
+  if (kind === 'coefficient') return `coefficient, ${familyNames[owner] ?? owner}, ${part}`;
   const label = partLabels[part] ?? part;
   if (owner.includes('/')) return `${label} after the refit item`;
   const fitting = fittings.find((each) => each.id === owner);

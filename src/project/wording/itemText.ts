@@ -14,8 +14,15 @@ export function itemStatusLabel(status: ItemStatus): string {
   return statusLabels[status];
 }
 
-const changeLabels: Readonly<Record<ItemChange['kind'], string>> = {
+/** What an item can start as: a kind of change, or a shape typed in with a remedy's numbers in it. */
+export type ItemStart = ItemChange['kind'] | 'fairedTurning' | 'fairedFixed' | 'otherSection' | 'rounded';
+
+export const startLabels: Readonly<Record<ItemStart, string>> = {
   slimmer: 'slimmer',
+  fairedTurning: 'faired, turning',
+  fairedFixed: 'faired, fixed',
+  otherSection: 'another section',
+  rounded: 'edges rounded',
   shapeOf: "another fitting's shape",
   retracted: 'retracted',
   stowed: 'stowed',
@@ -26,8 +33,16 @@ const changeLabels: Readonly<Record<ItemChange['kind'], string>> = {
 };
 
 /** What a refit item does to its fitting. */
-export function itemChangeLabel(kind: ItemChange['kind']): string {
-  return changeLabels[kind];
+export function itemChangeLabel(change: ItemChange): string {
+  return startLabels[startOf(change)];
+}
+
+/** What a change would have been started as. */
+export function startOf(change: ItemChange): ItemStart {
+  if (change.kind !== 'typed') return change.kind;
+  const { shape } = change;
+  if (shape.kind === 'fairing') return shape.direction.kind === 'turning' ? 'fairedTurning' : 'fairedFixed';
+  return shape.kind === 'ellipticalBar' ? 'otherSection' : 'typed';
 }
 
 const rulingTexts: Readonly<Record<ProjectClassRule['ruling'], string>> = {

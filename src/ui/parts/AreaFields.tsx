@@ -2,6 +2,7 @@ import type { ProjectShape } from '../../project/file/schema';
 import { ChoiceField, type Choice } from '../fields/ChoiceField';
 import { RangedField } from '../fields/RangedField';
 import type { PartFields } from './partFields';
+import { PullTestFields } from './PullTestFields';
 import { SourceField } from './SourceField';
 
 type Area = Extract<ProjectShape, { kind: 'measuredArea' }>;
@@ -26,11 +27,13 @@ export function AreaFields({ value, at, onChange }: PartFields<Area>) {
         unit="m2"
         range={dragAreaRange}
         value={dragAreaM2}
+        readOnly={value.pullTest !== null}
         onCommit={(next) => {
           onChange('dragAreaM2', 'drag area', { ...value, dragAreaM2: next });
         }}
         {...at('dragAreaM2')}
       />
+      <PullTestFields value={value} at={at} onChange={onChange} />
       <ChoiceField
         label="Obtained by"
         choices={provenanceChoices}

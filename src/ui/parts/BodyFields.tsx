@@ -3,6 +3,7 @@ import type { ProjectShape } from '../../project/file/schema';
 import { DimensionField } from '../fields/DimensionField';
 import { CoefficientFields } from './CoefficientFields';
 import { inside, type PartFields } from './partFields';
+import { CornerField } from './smallFields';
 
 type Body = Extract<ProjectShape, { kind: 'bluffBody' }>;
 
@@ -35,6 +36,13 @@ export function BodyFields(body: PartFields<Body>) {
           {...at(key)}
         />
       ))}
+      <CornerField
+        radiusM={value.cornerRadiusM}
+        onCommit={(cornerRadiusM) => {
+          onChange('cornerRadiusM', 'corner radius', { ...value, cornerRadiusM });
+        }}
+        {...at('cornerRadiusM')}
+      />
       {coefficientAxes.map(({ key, words, areaBase }) => (
         <CoefficientFields
           key={key}

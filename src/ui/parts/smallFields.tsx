@@ -42,6 +42,28 @@ export function DegreesField({ valueDeg, mostDeg, onCommit, ...rest }: DegreesFi
   );
 }
 
+/** Every corner radius that the file holds, m; what a side allows is said beside the field. */
+const cornerRange: SiRange = { fromSi: 0, toSi: 100 };
+
+interface CornerFieldProps extends Omit<FieldProps, 'label'> {
+  readonly radiusM: number;
+  readonly onCommit: (radiusM: number) => void;
+}
+
+/** How far the corners are rounded; 0 for sharp ones. */
+export function CornerField({ radiusM, ...rest }: CornerFieldProps) {
+  return (
+    <QuantityField
+      {...rest}
+      label="Corner radius"
+      dimension="length"
+      unit="mm"
+      range={cornerRange}
+      valueSi={radiusM}
+    />
+  );
+}
+
 const axes = [
   { key: 'xM', label: 'x, forward' },
   { key: 'yM', label: 'y, to port' },

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState, type FocusEvent, type KeyboardEvent } from
 import { patchFitting } from '../../project/edit/fittingEdits';
 import type { Patch } from '../../project/edit/patch';
 import type { ProjectDimension, ProjectFitting } from '../../project/file/schema';
+import { isMember } from '../../project/file/shapeKinds';
 import { useAppStore } from '../../state/appStore';
 import { QuantityField } from '../../ui/fields/QuantityField';
 import { TextField } from '../../ui/fields/TextField';
@@ -88,28 +89,26 @@ export function RowInPlace({ fitting, onClose }: RowInPlaceProps) {
   );
 }
 
+type SizePatch = Patch<Omit<ProjectFitting, 'id'>>;
+
 interface Size {
   readonly field: string;
   readonly words: string;
   readonly unit: 'mm' | 'm';
   readonly size: ProjectDimension;
-  readonly patch: (size: ProjectDimension) => Patch<Omit<ProjectFitting, 'id'>>;
+  readonly patch: (size: ProjectDimension) => SizePatch;
 }
+
+const sizeKeys = ['diameter', 'chord', 'thickness', 'length', 'width', 'height'] as const;
 
 /** What is measured of a shape; a measured area has its three numbers in the editor. */
 function sizesOf({ shape }: ProjectFitting): Size[] {
-  if (shape.kind === 'measuredArea') return [];
-  if (shape.kind === 'roundBar') {
-    const patch: Size['patch'] = (diameter) => ({ shape: { kind: 'roundBar', diameter } });
-    return [{ field: 'shape.diameter', words: 'diameter', unit: 'mm', size: shape.diameter, patch }];
-  }
-  return (['length', 'width', 'height'] as const).map((key) => ({
-    field: `shape.${key}`,
-    words: key,
-    unit: 'm',
-    size: shape[key],
-    patch: (size) => ({ shape: { kind: 'bluffBody', [key]: size } }),
-  }));
+  return sizeKeys.flatMap((key) => {
+    const size = (shape as Partial<Record<typeof key, ProjectDimension>>)[key];
+    if (size === undefined) return [];
+    const patch = (next: ProjectDimension) => ({ shape: { kind: shape.kind, [key]: next } }) as SizePatch;
+    return [{ field: `shape.${key}`, words: key, unit: isMember(shape) ? 'mm' : 'm', size, patch }];
+  });
 }
 
 function endGroup(): void {

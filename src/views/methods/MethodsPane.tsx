@@ -3,10 +3,10 @@ import { patchMethods } from '../../project/edit/projectEdits';
 import { defaultMethods } from '../../project/file/blankParts';
 import type { Project } from '../../project/file/schema';
 import { useAppStore } from '../../state/appStore';
-import { EndFields } from './EndFields';
 import { MethodTable } from './MethodTable';
+import { NamedMethodField } from './NamedMethodField';
 import { WindLawFields } from './WindLawFields';
-import { isSameLaw, type MethodPart } from './methodChoices';
+import { isSameLaw, type MethodPart, type NamedPart } from './methodChoices';
 import { methodEffects, type MethodEffect } from './methodEffects';
 import './methods.css';
 
@@ -16,13 +16,46 @@ export function MethodsPane() {
   return project === null ? null : <Methods project={project} />;
 }
 
+interface NamedPartWords {
+  readonly part: NamedPart;
+  readonly name: string;
+  readonly label: string;
+  readonly effectsName: string;
+  /** What the methods differ about. */
+  readonly why: string;
+}
+
+const namedParts: readonly NamedPartWords[] = [
+  {
+    part: 'ends',
+    name: 'End effect of bars',
+    label: 'End effect',
+    effectsName: 'End effects',
+    why: 'How much a bar of finite length is relieved at its ends.',
+  },
+  {
+    part: 'inclined',
+    name: 'Inclined members',
+    label: 'Force on an inclined member',
+    effectsName: 'Inclined members',
+    why: 'The force across a leaning member falls with the square of the sine of the angle between wind and axis, or with the sine, which is the larger number.',
+  },
+  {
+    part: 'fairing',
+    name: 'Layer on fairings',
+    label: 'Boundary layer on fairings',
+    effectsName: 'Fairings',
+    why: 'Salt, ribs, tape and the turbulent air over a deck trip the layer; a clean section in steady air stays laminar for a while. Without a fairing in the project nothing moves.',
+  },
+];
+
 function Methods({ project }: { readonly project: Project }) {
   const question = useAppStore((state) => state.question);
   // Several ledgers are asked for: the field that is typed in goes first.
   const effects = methodEffects(useDeferredValue(project), useDeferredValue(question));
-  const { windLaw, ends } = project.methods;
+  const { methods } = project;
+  const { windLaw } = methods;
   const isLawDefault = isSameLaw(windLaw, defaultMethods.windLaw);
-  const areEndsDefault = ends === defaultMethods.ends;
   return (
     <div className="methods">
       <h2 className="methods-title">Methods</h2>
@@ -31,11 +64,19 @@ function Methods({ project }: { readonly project: Project }) {
         <WindLawFields windLaw={windLaw} />
         <Effects name="Wind laws" effects={effects?.windLaw} />
       </section>
-      <section className="methods-section" aria-labelledby="methods-ends">
-        <MethodHead id="methods-ends" name="End effect of bars" part="ends" isDefault={areEndsDefault} />
-        <EndFields ends={ends} />
-        <Effects name="End effects" effects={effects?.ends} />
-      </section>
+      {namedParts.map(({ part, name, label, effectsName, why }) => (
+        <section key={part} className="methods-section" aria-labelledby={`methods-${part}`}>
+          <MethodHead
+            id={`methods-${part}`}
+            name={name}
+            part={part}
+            isDefault={methods[part] === defaultMethods[part]}
+          />
+          <p className="fine">{why}</p>
+          <NamedMethodField label={label} part={part} methods={methods} />
+          <Effects name={effectsName} effects={effects?.[part]} />
+        </section>
+      ))}
     </div>
   );
 }

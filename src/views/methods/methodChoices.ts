@@ -1,4 +1,3 @@
-import type { EndMethod } from '../../physics/section/endEffect';
 import { sources, type SourceId } from '../../physics/sources';
 import { iecPowerLaw, openSeaPowerLaw } from '../../physics/wind/windProfile';
 import { defaultMethods } from '../../project/file/blankParts';
@@ -60,7 +59,7 @@ const namedLaws: readonly WindLaw[] = [
 ];
 
 /** The named wind laws, and the chosen one where it is none of them. */
-export function windLawChoices({ windLaw }: ProjectMethods): MethodChoice[] {
+function windLawChoices({ windLaw }: ProjectMethods): MethodChoice[] {
   const isNamed = namedLaws.some((law) => isSameLaw(law, windLaw));
   const laws = isNamed ? namedLaws : [...namedLaws, windLaw];
   return laws.map((law) => ({
@@ -73,16 +72,46 @@ export function windLawChoices({ windLaw }: ProjectMethods): MethodChoice[] {
   }));
 }
 
-const endLabels: Readonly<Record<EndMethod, string>> = { dnv: 'DNV-RP-C205', en: 'EN 1991-1-4' };
-const endSources: Readonly<Record<EndMethod, SourceId>> = { dnv: 'dnv-rp-c205', en: 'en-1991-1-4' };
+/** A part whose methods have no numbers of their own. */
+export type NamedPart = Exclude<MethodPart, 'windLaw'>;
 
-export function endChoices({ ends }: ProjectMethods): MethodChoice[] {
-  return (['dnv', 'en'] as const).map((method) => ({
-    id: method,
-    label: endLabels[method],
-    source: cited(endSources[method]),
-    methods: { ends: method },
-    isDefault: method === defaultMethods.ends,
-    isChosen: method === ends,
-  }));
+interface NamedMethod<Method extends string> {
+  readonly value: Method;
+  readonly label: string;
+  readonly source: string;
 }
+
+export const namedMethods = {
+  ends: [
+    { value: 'dnv', label: 'DNV-RP-C205', source: cited('dnv-rp-c205') },
+    { value: 'en', label: 'EN 1991-1-4', source: cited('en-1991-1-4') },
+  ],
+  inclined: [
+    { value: 'cross-flow', label: 'cross-flow principle', source: cited('cross-flow') },
+    { value: 'dnv-wind', label: 'DNV, wind chapter', source: cited('dnv-rp-c205') },
+  ],
+  fairing: [
+    { value: 'turbulent', label: 'turbulent from the nose', source: cited('hoerner-sections') },
+    { value: 'laminar', label: 'smooth, natural transition', source: cited('sheldahl-klimas-1981') },
+  ],
+} as const satisfies { readonly [Part in NamedPart]: readonly NamedMethod<ProjectMethods[Part]>[] };
+
+function namedChoices(part: NamedPart): (methods: ProjectMethods) => MethodChoice[] {
+  return (methods) =>
+    namedMethods[part].map(({ value, label, source }) => ({
+      id: value,
+      label,
+      source,
+      methods: { [part]: value },
+      isDefault: value === defaultMethods[part],
+      isChosen: value === methods[part],
+    }));
+}
+
+/** For each part of the methods, what could be chosen. */
+export const choicesByPart: Readonly<Record<MethodPart, (methods: ProjectMethods) => MethodChoice[]>> = {
+  windLaw: windLawChoices,
+  ends: namedChoices('ends'),
+  inclined: namedChoices('inclined'),
+  fairing: namedChoices('fairing'),
+};

@@ -1,7 +1,7 @@
 import { projectLedger } from '../../project/ledger/projectLedger';
 import type { LedgerQuestion } from '../../project/ledger/ledgerTypes';
 import type { Project, ProjectMethods } from '../../project/file/schema';
-import { endChoices, windLawChoices, type MethodChoice, type MethodPart } from './methodChoices';
+import { choicesByPart, type MethodChoice, type MethodPart } from './methodChoices';
 
 /** A method with the total that the project would have with it, all else as chosen. */
 export interface MethodEffect extends MethodChoice {
@@ -27,9 +27,10 @@ export function methodEffects(project: Project, question: LedgerQuestion): Metho
 }
 
 function effectsAnew(project: Project, question: LedgerQuestion): MethodEffects | null {
-  const windLaw = withTotals(windLawChoices(project.methods), project, question);
-  const ends = withTotals(endChoices(project.methods), project, question);
-  return windLaw === null || ends === null ? null : { windLaw, ends };
+  const of = (part: MethodPart) => withTotals(choicesByPart[part](project.methods), project, question);
+  const [windLaw, ends, inclined, fairing] = [of('windLaw'), of('ends'), of('inclined'), of('fairing')];
+  if (windLaw === null || ends === null || inclined === null || fairing === null) return null;
+  return { windLaw, ends, inclined, fairing };
 }
 
 function withTotals(

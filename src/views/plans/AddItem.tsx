@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import { addItem } from '../../project/edit/itemEdits';
-import type { ItemChange, Project, ProjectPlan } from '../../project/file/schema';
+import type { Project, ProjectPlan } from '../../project/file/schema';
+import type { ItemStart } from '../../project/wording/itemText';
 import { useAppStore } from '../../state/appStore';
 import { ChoiceField } from '../../ui/fields/ChoiceField';
 import type { FormEdit } from '../../ui/useFormEdit';
-import { changeChoices } from './planWords';
+import { startChoices } from './planWords';
 
 interface AddItemProps {
   readonly project: Project;
@@ -15,7 +16,7 @@ interface AddItemProps {
 
 /** Adds an item about the row that is selected in the ledger. */
 export function AddItem({ project, plan, form, onAdded }: AddItemProps) {
-  const [wanted, setWanted] = useState<ItemChange['kind'] | null>(null);
+  const [wanted, setWanted] = useState<ItemStart | null>(null);
   const fittingId = useAppStore((state) => state.selectedFittingId);
   const fitting = project.fittings.find(({ id }) => id === fittingId);
   if (fitting === undefined) {
@@ -28,7 +29,7 @@ export function AddItem({ project, plan, form, onAdded }: AddItemProps) {
       <ChoiceField
         label={`New item about ${fitting.name}`}
         value={kind}
-        choices={changeChoices}
+        choices={startChoices}
         onCommit={setWanted}
         {...form.at(field)}
       />

@@ -68,7 +68,7 @@ export function ItemEntry(props: ItemEntryProps) {
       </div>
       <div className="plans-item-notes">
         <p className="muted">
-          {fitting?.name ?? 'no fitting'}: {itemChangeLabel(item.change.kind)}; {itemStatusLabel(status)}
+          {fitting?.name ?? 'no fitting'}: {itemChangeLabel(item.change)}; {itemStatusLabel(status)}
           <SavingText account={account} decimals={decimals} />
         </p>
         {itemReasons(account).map((reason) => (

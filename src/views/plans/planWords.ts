@@ -1,5 +1,6 @@
 import type { ItemChange, ProjectFitting } from '../../project/file/schema';
 import type { ItemAccount, LedgerRow } from '../../project/ledger/ledgerTypes';
+import type { ItemStart } from '../../project/wording/itemText';
 import { formatQuantity } from '../../units/print';
 
 /** The kinds of change as a choice: what is done to the fitting. */
@@ -12,6 +13,16 @@ export const changeChoices: readonly { readonly value: ItemChange['kind']; reado
   { value: 'moved', label: 'moved' },
   { value: 'sheltered', label: 'sheltered' },
   { value: 'typed', label: 'a shape typed in' },
+];
+
+/** What an item can be added as: the kinds of change, with remedies of shape among them. */
+export const startChoices: readonly { readonly value: ItemStart; readonly label: string }[] = [
+  { value: 'slimmer', label: 'slimmer' },
+  { value: 'fairedTurning', label: 'faired, turning with the wind' },
+  { value: 'fairedFixed', label: 'faired, fixed' },
+  { value: 'otherSection', label: 'another section' },
+  { value: 'rounded', label: 'edges rounded' },
+  ...changeChoices.filter(({ value }) => value !== 'slimmer'),
 ];
 
 /** Where an item gives twice: power, and mass or money. Null where it does not. */

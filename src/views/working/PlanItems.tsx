@@ -25,7 +25,7 @@ function PlanItem({ account }: { readonly account: ItemAccount }) {
       <span className="working-item-name">{item.name}</span>
       <span className="muted">
         {' '}
-        {itemChangeLabel(item.change.kind)}
+        {itemChangeLabel(item.change)}
         {saving}; {itemStatusLabel(status)}
       </span>
       {itemReasons(account).map((reason) => (

@@ -1,11 +1,15 @@
 import type { Basis } from '../../physics/fitting/fittingInput';
 import type {
   ProjectDimension,
+  ProjectDirection,
   ProjectFitting,
   ProjectPlacement,
   ProjectPoint,
+  ProjectShapeOf,
   ProjectSurface,
 } from '../../project/file/schema';
+import type { ProjectSection } from '../../project/file/shapeKinds';
+import { wireNames } from '../../project/wording/shapeNames';
 import { toSi } from '../../units/convert';
 import { formatQuantity, formatValue, printUnit } from '../../units/print';
 import { endWords } from './memberNotes';
@@ -24,15 +28,60 @@ export function asTyped(fitting: ProjectFitting): string[] {
 function shapeWords({ shape }: ProjectFitting): string[] {
   switch (shape.kind) {
     case 'roundBar':
+      return [`round bar Ø ${size(shape.diameter)}, ${surfaceWords(shape.surface)}`, endsWords(shape.ends)];
+    case 'wire':
+      return [`${wireNames[shape.construction]} Ø ${size(shape.diameter)}`];
+    case 'ellipticalBar':
+    case 'rectangularBar':
+    case 'fairing':
+      return [sectionWords(shape), directionWords(shape.direction), endsWords(shape.ends)];
+    case 'sphere':
+      return [`sphere Ø ${size(shape.diameter)}, ${surfaceWords(shape.surface)}`];
+    case 'net':
       return [
-        `round bar Ø ${size(shape.diameter)}, ${surfaceWords(shape.surface)}`,
-        `ends ${endWords[shape.ends[0]]} and ${endWords[shape.ends[1]]}`,
+        `net ${size(shape.width)} wide, ${size(shape.height)} high, ${facingWords[shape.facing]}`,
+        `solidity ${formatValue(shape.solidity, '1')}, twine Ø ${size(shape.wireDiameter)}`,
       ];
     case 'bluffBody':
-      return [`body ${size(shape.length)} long, ${size(shape.width)} wide, ${size(shape.height)} high`];
+      return [
+        `body ${size(shape.length)} long, ${size(shape.width)} wide, ${size(shape.height)} high${cornerWords(shape.cornerRadiusM)}`,
+      ];
     case 'measuredArea':
       return [`drag area ${formatQuantity(shape.dragAreaM2.best, 'm2')}`];
   }
+}
+
+const sectionNames: Readonly<Record<ProjectSection['kind'], string>> = {
+  ellipticalBar: 'elliptical bar',
+  rectangularBar: 'rectangular bar',
+  fairing: 'fairing',
+};
+
+const facingWords = { x: 'facing ahead and astern', y: 'facing abeam', z: 'facing up and down' } as const;
+
+function sectionWords(shape: ProjectSection): string {
+  const corners = shape.kind === 'rectangularBar' ? cornerWords(shape.cornerRadiusM) : '';
+  return `${sectionNames[shape.kind]}, chord ${size(shape.chord)}, thickness ${size(shape.thickness)}${corners}`;
+}
+
+function cornerWords(radiusM: number): string {
+  return radiusM === 0 ? '' : `, corners rounded to ${formatQuantity(radiusM, 'mm')}`;
+}
+
+function directionWords(direction: ProjectDirection): string {
+  if (direction.kind === 'fixed') {
+    const { angleDeg } = direction;
+    return angleDeg === 0
+      ? 'fixed, nose forward'
+      : `fixed, nose ${degrees(Math.abs(angleDeg))} to ${angleDeg > 0 ? 'port' : 'starboard'}`;
+  }
+  const { pieces, residualDeg } = direction;
+  const inPieces = pieces === 1 ? 'in one piece' : `in ${formatValue(pieces, '1', { decimals: 0 })} pieces`;
+  return `turns with the wind ${inPieces}, off by up to ${degrees(residualDeg)}`;
+}
+
+function endsWords([first, second]: ProjectShapeOf<'roundBar'>['ends']): string {
+  return `ends ${endWords[first]} and ${endWords[second]}`;
 }
 
 function size({ m, basis }: ProjectDimension): string {

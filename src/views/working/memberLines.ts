@@ -1,4 +1,5 @@
 import type { SailingState } from '../../physics/condition/sailingState';
+import type { FittingInput } from '../../physics/fitting/fittingInput';
 import { memberQuantities, type MemberTraceKey } from '../../physics/fitting/memberTrace';
 import {
   conditionSymbols,
@@ -127,6 +128,19 @@ function knownOf({ lead, input }: WorkingSide, state: SailingState): KnownSymbol
   }
   known.set('z_w', windHeight(lead.heightM));
   known.set('turn', { value: lead.localAngleFromCourseRad - lead.apparentAngleFromCourseRad, unit: 'rad' });
-  if (input?.shape.kind === 'roundBar') known.set('d', { value: input.shape.diameter.valueM, unit: 'm' });
+  for (const [symbol, value] of sizeSymbols(input)) known.set(symbol, { value, unit: 'm' });
   return known;
+}
+
+/** The sizes that the equations of a shape name, m. */
+function sizeSymbols(input: FittingInput | null): (readonly [symbol: string, valueM: number])[] {
+  if (input === null) return [];
+  const { shape } = input;
+  if ('chord' in shape) {
+    return [
+      ['c', shape.chord.valueM],
+      ['b', shape.thickness.valueM],
+    ];
+  }
+  return 'diameter' in shape ? [['d', shape.diameter.valueM]] : [];
 }

@@ -6,6 +6,7 @@ import type {
   ProjectMethods,
   ProjectShape,
 } from '../../project/file/schema';
+import { isMember, isSection, type ProjectMember } from '../../project/file/shapeKinds';
 import { toSi } from '../../units/convert';
 import { formatQuantity, formatRange, formatValue } from '../../units/print';
 import type { WorkingSide } from './workingSides';
@@ -26,11 +27,11 @@ export function memberNote(key: MemberTraceKey, side: WorkingSide, methods: Proj
     case 'slenderness':
       return lead.slenderness === null ? null : 'doubled by a closed end';
     case 'frictionCoefficient':
-      return fitting.shape.kind === 'roundBar' && fitting.shape.friction === 'zero' ? 'set to zero' : null;
+      return isMember(fitting.shape) && fitting.shape.friction === 'zero' ? 'set to zero' : null;
     case 'dragAreaM2':
       return dragAreaNote(fitting.shape);
     case 'areaM2':
-      return fitting.shape.kind === 'roundBar' ? 'diameter × length above the water' : null;
+      return isMember(fitting.shape) ? `${areaWords(fitting.shape)} above the water` : null;
     default:
       return null;
   }
@@ -68,12 +69,19 @@ function exposureWords({ best, low, high, source }: ProjectExposure): string {
   return range + (source === '' ? 'no source given' : source);
 }
 
+function areaWords(shape: ProjectMember): string {
+  return isSection(shape) ? 'chord × length' : 'diameter × length';
+}
+
 function coefficientNote(shape: ProjectShape, regime: string): string | null {
   if (shape.kind === 'measuredArea') return null;
   if (shape.kind === 'bluffBody') return `${regime}; on the frontal areas below`;
+  if (shape.kind === 'net') return `${regime}; on the gross area, the wind's part onto it and along it`;
   const typed = shape.coefficient;
-  if (typed === null) return `${regime}; on diameter × length`;
-  return `typed; on ${typed.areaBase}; ${typed.source === '' ? 'no source given' : typed.source}`;
+  if (typed !== null) {
+    return `typed; on ${typed.areaBase}; ${typed.source === '' ? 'no source given' : typed.source}`;
+  }
+  return `${regime}; on ${isMember(shape) ? areaWords(shape) : 'the frontal area'}`;
 }
 
 export const endWords: Readonly<Record<EndKind, string>> = {
@@ -83,10 +91,11 @@ export const endWords: Readonly<Record<EndKind, string>> = {
 };
 
 function endsNote(shape: ProjectShape, methods: ProjectMethods): string | null {
-  if (shape.kind !== 'roundBar') return null;
+  if (!isMember(shape) || shape.kind === 'wire') return null;
   const [first, second] = shape.ends;
   const words =
     first === second ? `both ends ${endWords[first]}` : `ends ${endWords[first]}, ${endWords[second]}`;
+  if (shape.kind === 'fairing') return `${words}; they cost lift and its drag, and nothing before the stall`;
   return `${words}; ${methods.ends === 'dnv' ? 'DNV’s table' : 'EN’s line'}`;
 }
 

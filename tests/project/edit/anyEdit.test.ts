@@ -35,7 +35,7 @@ describe('any edit', { timeout: patience }, () => {
         }
       }),
       // Seeded, because it also counts that each edit came to be done.
-      { numRuns: 400, seed: 11 },
+      { numRuns: 700, seed: 11 },
     );
     const neverDone = Object.keys(edits).filter((name) => !done.has(name));
     expect(neverDone).toEqual(['blankName']);

@@ -41,7 +41,17 @@ function itemsOf(project: Project, pick: number) {
   return project.plans[pick % Math.max(project.plans.length, 1)]?.items ?? [];
 }
 
-const shapeKinds = ['roundBar', 'measuredArea', 'bluffBody'] as const;
+const shapeKinds = [
+  'roundBar',
+  'wire',
+  'ellipticalBar',
+  'rectangularBar',
+  'fairing',
+  'sphere',
+  'net',
+  'measuredArea',
+  'bluffBody',
+] as const;
 const changeKinds: readonly ItemChange['kind'][] = [
   'slimmer',
   'shapeOf',
@@ -69,8 +79,11 @@ export const edits: Readonly<Record<string, Edit>> = {
     fittings.duplicateFittings(p, [idIn(p.fittings, a), idIn(p.fittings, b)]),
   rename: (p, { a, amount }) => fittings.patchFitting(p, idIn(p.fittings, a), { name: `Name ${amount}` }),
   blankName: (p, { a }) => fittings.patchFitting(p, idIn(p.fittings, a), { name: ' ' }),
-  diameter: (p, { a, amount }) =>
-    fittings.patchFitting(p, idIn(p.fittings, a), { shape: { kind: 'roundBar', diameter: { m: amount } } }),
+  diameter: (p, { a, amount }) => {
+    const round = p.fittings.filter(({ shape }) => shape.kind === 'roundBar' || shape.kind === 'sphere');
+    const patch = { shape: { diameter: { m: amount } } } as Parameters<typeof fittings.patchFitting>[2];
+    return fittings.patchFitting(p, idIn(round, a), patch);
+  },
   toZone: (p, { a, b }) => fittings.patchFitting(p, idIn(p.fittings, a), { zoneId: idIn(p.zones, b) }),
   shelter: (p, { a, b }) =>
     fittings.patchFitting(p, idIn(p.fittings, a), { shelteredByFittingId: idOrNull(p.fittings, b) }),

@@ -117,7 +117,7 @@ describe('the fitting that an item is about', () => {
     expect(itemOf(after(changeItemFitting(project, planId, 'move', 'box'))).name).toBe('Our idea');
     expect(changeItemFitting(project, planId, 'slim', 'box')).toHaveProperty(
       'refused.message',
-      'Box is no round bar and has no diameter',
+      'Box is no round bar or wire and has no diameter',
     );
   });
 });

@@ -209,7 +209,7 @@ describe('refit items', () => {
 
   it('cannot slim what has no diameter, and say so at the change', () => {
     expect(items.addItem(boat(), 'plan', 'box', 'slimmer')).toEqual({
-      refused: { path: 'plans[0].items[1].change', message: 'Box is no round bar and has no diameter' },
+      refused: { path: 'plans[0].items[1].change', message: 'Box is no round bar or wire and has no diameter' },
     });
     expect(items.changeItemKind(boat(), 'plan', 'box-off', 'slimmer')).toHaveProperty(
       'refused.path',
@@ -259,7 +259,7 @@ describe('the project as a whole', () => {
     const longer = after(whole.patchBoat(boat(), { mast: { topAboveWaterplaneM: 19 } }));
     expect(longer.boat.mast).toEqual({ aftOfStemM: 5, topAboveWaterplaneM: 19 });
     const uniform = after(whole.patchMethods(boat(), { windLaw: { kind: 'uniform' } }));
-    expect(uniform.methods).toEqual({ windLaw: { kind: 'uniform' }, ends: 'dnv' });
+    expect(uniform.methods).toEqual({ ...boat().methods, windLaw: { kind: 'uniform' } });
     const sourced = done(whole.addSource(boat(), 'a tape'));
     const [id = ''] = sourced.newIds ?? [];
     expect(after(whole.setSourceText(sourced.project, id, 'a rule')).sources).toEqual([

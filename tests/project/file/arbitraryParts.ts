@@ -1,7 +1,9 @@
 /** Arbitrary parts of a project, in the sizes that boats have. */
 import fc from 'fast-check';
+import { wireConstructions } from '../../../src/physics/section/wire';
 import type {
   ProjectClassRule,
+  ProjectDirection,
   ProjectDuty,
   ProjectExposure,
   ProjectPlacement,
@@ -12,6 +14,7 @@ import type {
   ProjectSurface,
   ProjectTypedCoefficient,
 } from '../../../src/project/file/schema';
+import { dragAreaOf } from '../../../src/project/file/shapeRules';
 
 /** A number of the range on a grid of 1000 steps: no denormals, no minus zero. */
 export function grid(low: number, high: number): fc.Arbitrary<number> {
@@ -66,14 +69,66 @@ const surface: fc.Arbitrary<ProjectSurface> = fc.oneof(
 
 const endKind = fc.constantFrom('free' as const, 'surface' as const, 'joined' as const);
 
-export const bar: fc.Arbitrary<ProjectShape> = fc.record({
-  kind: fc.constant('roundBar' as const),
-  diameter: dimension(0.004, 0.2),
-  surface,
+const memberParts = {
   coefficient: orNull(typedCoefficient),
   friction: fc.constantFrom('model' as const, 'zero' as const),
-  ends: fc.tuple(endKind, endKind),
-});
+};
+const ends = fc.tuple(endKind, endKind);
+
+const direction: fc.Arbitrary<ProjectDirection> = fc.oneof(
+  fc.record({ kind: fc.constant('fixed' as const), angleDeg: grid(-180, 180) }),
+  fc.record({
+    kind: fc.constant('turning' as const),
+    residualDeg: grid(0, 20),
+    pieces: fc.integer({ min: 1, max: 8 }),
+  }),
+);
+
+const section = {
+  chord: dimension(0.05, 0.5),
+  thickness: dimension(0.01, 0.05),
+  direction,
+  ...memberParts,
+  ends,
+};
+
+/** Every kind of shape that runs along a line. */
+export const bar: fc.Arbitrary<ProjectShape> = fc.oneof(
+  fc.record({
+    kind: fc.constant('roundBar' as const),
+    diameter: dimension(0.004, 0.2),
+    surface,
+    ...memberParts,
+    ends,
+  }),
+  fc.record({
+    kind: fc.constant('wire' as const),
+    construction: fc.constantFrom(...wireConstructions),
+    diameter: dimension(0.002, 0.03),
+    ...memberParts,
+  }),
+  fc.record({ kind: fc.constant('ellipticalBar' as const), ...section }),
+  fc.record({ kind: fc.constant('rectangularBar' as const), ...section, cornerRadiusM: grid(0, 0.005) }),
+  fc.record({ kind: fc.constant('fairing' as const), ...section }),
+);
+
+/** A pull test, with the drag area that it gives. */
+const pulled: fc.Arbitrary<ProjectShape> = fc
+  .record({
+    forcesN: fc.array(grid(10, 60), { minLength: 1, maxLength: 5 }),
+    tareN: grid(0, 5),
+    pullAngleDeg: grid(0, 40),
+    windSpeedMs: grid(4, 15),
+    windSpeedDoubtFraction: grid(0, 0.2),
+    densityKgM3: grid(1.1, 1.3),
+    forceMeterDoubtN: grid(0, 2),
+  })
+  .map((pullTest) => {
+    const answer = dragAreaOf(pullTest);
+    if (!answer.ok) throw new Error(answer.message);
+    const provenance = { kind: 'pull-test' as const, source: '' };
+    return { kind: 'measuredArea', dragAreaM2: answer.dragAreaM2, provenance, pullTest };
+  });
 
 export const pointLike: fc.Arbitrary<ProjectShape> = fc.oneof(
   fc.record({
@@ -83,12 +138,29 @@ export const pointLike: fc.Arbitrary<ProjectShape> = fc.oneof(
       kind: fc.constantFrom('pull-test' as const, 'tunnel' as const, 'paper' as const, 'estimate' as const),
       source: anyNote,
     }),
+    pullTest: fc.constant(null),
+  }),
+  pulled,
+  fc.record({
+    kind: fc.constant('sphere' as const),
+    diameter: dimension(0.05, 1),
+    surface,
+    coefficient: orNull(typedCoefficient),
+  }),
+  fc.record({
+    kind: fc.constant('net' as const),
+    facing: fc.constantFrom('x' as const, 'y' as const, 'z' as const),
+    width: dimension(0.3, 4),
+    height: dimension(0.3, 2),
+    solidity: grid(0, 1),
+    wireDiameter: dimension(0.001, 0.01),
   }),
   fc.record({
     kind: fc.constant('bluffBody' as const),
     length: dimension(0.1, 1.5),
     width: dimension(0.1, 1),
     height: dimension(0.1, 1.8),
+    cornerRadiusM: grid(0, 0.05),
     coefficients: fc.record({
       x: orNull(typedCoefficient),
       y: orNull(typedCoefficient),

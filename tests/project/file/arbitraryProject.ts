@@ -186,6 +186,8 @@ function rest({ conditions }: Ids): fc.Arbitrary<Rest> {
         fc.constant({ kind: 'uniform' as const }),
       ),
       ends: fc.constantFrom('dnv' as const, 'en' as const),
+      inclined: fc.constantFrom('cross-flow' as const, 'dnv-wind' as const),
+      fairing: fc.constantFrom('laminar' as const, 'turbulent' as const),
     }),
     profile: orNull(
       fc.record({

@@ -88,7 +88,7 @@ describe('the words of an error', () => {
       'an unknown kind',
       ['fittings', 0, 'shape', 'kind'],
       'wing',
-      'must be one of "roundBar", "measuredArea", "bluffBody"; it is "wing"',
+      'must be one of "roundBar", "wire", "ellipticalBar", "rectangularBar", "fairing", "sphere", "net", "measuredArea", "bluffBody"; it is "wing"',
     ],
     ['a short deck line', ['boat', 'deckLine'], [], 'must be a list of 3 to 200 elements; it has 0'],
     ['an unknown key', ['zones', 0, 'nmae'], 'Bow', 'is not a key of this place; known here: id, name'],

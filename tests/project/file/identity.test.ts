@@ -54,7 +54,7 @@ describe('saving and opening', () => {
 
   it('writes two spaces of indentation and a line end', () => {
     const text = saved(blankProject());
-    expect(text.startsWith('{\n  "format": "windtoll-project",\n  "version": 1,\n')).toBe(true);
+    expect(text.startsWith('{\n  "format": "windtoll-project",\n  "version": 2,\n')).toBe(true);
     expect(text.endsWith('}\n')).toBe(true);
   });
 

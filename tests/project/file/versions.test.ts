@@ -40,7 +40,7 @@ describe('the version number', () => {
         {
           path: 'version',
           message:
-            'the file has version 7, newer than version 1, the newest this Windtoll reads: open it with a newer Windtoll',
+            'the file has version 7, newer than version 2, the newest this Windtoll reads: open it with a newer Windtoll',
         },
       ],
     });
@@ -62,15 +62,38 @@ describe('the version number', () => {
   });
 });
 
+const lastVersion = currentVersion - 1;
+
 describe('upgrading', () => {
   it('opens an older file through the table and says which version it came from', () => {
     const { name, ...rest } = good;
-    const older = JSON.stringify({ ...rest, title: name, version: 0 });
+    const older = JSON.stringify({ ...rest, title: name, version: lastVersion });
     const upgrader: Upgrader = ({ title, ...others }) => ({ ...others, name: title });
-    expect(openProject(older, new Map([[0, upgrader]]))).toEqual({
+    expect(openProject(older, new Map([[lastVersion, upgrader]]))).toEqual({
       ...openProject(goodText),
-      upgradedFrom: 0,
+      upgradedFrom: lastVersion,
     });
+  });
+
+  it('writes down what version 1 took for granted', () => {
+    const first = readFileSync(`${folder}/every-kind-1.json`, 'utf8');
+    const result = openProject(first);
+    if (!result.ok) throw new Error('the file of version 1 does not open');
+    const { project, upgradedFrom } = result;
+    expect(upgradedFrom).toBe(1);
+    expect(project.methods).toMatchObject({ inclined: 'cross-flow', fairing: 'turbulent' });
+    const shapes = [
+      ...project.fittings.map(({ shape }) => shape),
+      ...project.plans.flatMap(({ items }) =>
+        items.flatMap(({ change }) => (change.kind === 'typed' ? [change.shape] : [])),
+      ),
+    ];
+    const kinds = new Set(shapes.map(({ kind }) => kind));
+    expect([...kinds].sort()).toEqual(['bluffBody', 'measuredArea', 'roundBar']);
+    for (const shape of shapes) {
+      if (shape.kind === 'measuredArea') expect(shape.pullTest).toBeNull();
+      if (shape.kind === 'bluffBody') expect(shape.cornerRadiusM).toBe(0);
+    }
   });
 
   it('goes step by step, in order, and counts the version itself', () => {
@@ -112,7 +135,9 @@ describe('upgrading', () => {
 
   it('checks what an upgrader made like any other file', () => {
     const upgrader: Upgrader = (older) => ({ ...older, boat: 7 });
-    expect(openProject(JSON.stringify({ ...good, version: 0 }), new Map([[0, upgrader]]))).toMatchObject({
+    expect(
+      openProject(JSON.stringify({ ...good, version: lastVersion }), new Map([[lastVersion, upgrader]])),
+    ).toMatchObject({
       ok: false,
       stage: 'schema',
       errors: [{ path: 'boat' }],

@@ -162,6 +162,7 @@ describe('ranks', () => {
         kind: 'measuredArea',
         dragAreaM2: { best: 0.2, low: 0.2, high: 0.2 },
         provenance: { kind: 'tunnel', source: '' },
+        pullTest: null,
       },
     };
     const sheltered = { ...area, id: 'area-b', exposure: exactly(0.97) };

@@ -45,6 +45,7 @@ export const box: ProjectFitting = blankFitting({
     length: measured(1),
     width: measured(0.6),
     height: measured(0.5),
+    cornerRadiusM: 0,
     coefficients: { x: null, y: null, z: null },
   },
   placement: between(point(0, 0, 1.2), point(0, 0, 1.2)),

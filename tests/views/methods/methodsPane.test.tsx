@@ -2,6 +2,7 @@ import { act, cleanup, fireEvent, render, screen, within } from '@testing-librar
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { projectLedger } from '../../../src/project/ledger/projectLedger';
+import { defaultMethods } from '../../../src/project/file/blankParts';
 import { useAppStore } from '../../../src/state/appStore';
 import { methodEffects } from '../../../src/views/methods/methodEffects';
 import { MethodsPane } from '../../../src/views/methods/MethodsPane';
@@ -25,10 +26,10 @@ function rowOf(method: RegExp): string {
 describe('the methods', () => {
   it('are default, with their sources and what the others would make of the total', () => {
     render(<MethodsPane />);
-    expect(screen.getAllByText('default', { selector: 'span' }).length).toBe(2);
+    expect(screen.getAllByText('default', { selector: 'span' }).length).toBe(4);
     expect(screen.queryByRole('button', { name: /Back to default/ })).toBeNull();
     expect(rowOf(/^Log law, Charnock 0.011, in use/)).toMatch(/Charnock 1955.*default$/);
-    expect(screen.getAllByRole('columnheader', { name: 'moves it by, W' })).toHaveLength(2);
+    expect(screen.getAllByRole('columnheader', { name: 'moves it by, W' })).toHaveLength(4);
     expect(rowOf(/^The same at every height/)).toMatch(/[+−]\d+$/);
     expect(rowOf(/^EN 1991-1-4/)).toMatch(/EN 1991-1-4:2005.*[+−]\d+$/);
   });
@@ -45,6 +46,9 @@ describe('the methods', () => {
     const uniform = effects?.windLaw.find(({ methods }) => methods.windLaw?.kind === 'uniform');
     expect(uniform?.changeW).toBeCloseTo(totalWith({ windLaw: { kind: 'uniform' } }) - totalWith({}), 9);
     expect(uniform?.changeW).toBeGreaterThan(1);
+    const dnv = effects?.inclined.find(({ id }) => id === 'dnv-wind');
+    expect(dnv?.changeW).toBeCloseTo(totalWith({ inclined: 'dnv-wind' }) - totalWith({}), 9);
+    expect(dnv?.changeW).toBeGreaterThan(1);
     const en = effects?.ends.find(({ id }) => id === 'en');
     expect(en?.changeW).toBeCloseTo(totalWith({ ends: 'en' }) - totalWith({}), 9);
     expect(methodEffects(project, question)).toBe(effects);
@@ -61,7 +65,7 @@ describe('the methods', () => {
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'End effect' }), 'EN 1991-1-4');
     expect(store().project?.methods.ends).toBe('en');
     await userEvent.click(screen.getByRole('button', { name: 'Back to default: Wind over the sea' }));
-    expect(store().project?.methods).toEqual({ windLaw: { kind: 'log', charnock: 0.011 }, ends: 'en' });
+    expect(store().project?.methods).toEqual({ ...defaultMethods, ends: 'en' });
     act(() => {
       store().undo();
     });

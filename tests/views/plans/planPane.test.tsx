@@ -139,7 +139,7 @@ describe('the items', () => {
     await userEvent.selectOptions(field, 'slimmer');
     await press('Add the item');
     expect(field.getAttribute('aria-invalid')).toBe('true');
-    expect(screen.getByText(/Not taken: .* is no round bar and has no diameter\./)).toBeTruthy();
+    expect(screen.getByText(/Not taken: .* is no round bar or wire and has no diameter\./)).toBeTruthy();
   });
 
   it('take a diameter, a mass with its place, a cost and flags', async () => {

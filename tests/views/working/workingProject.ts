@@ -5,6 +5,7 @@ import {
   blankItem,
   blankPlan,
   blankProject,
+  defaultMethods,
   point,
   roundBar,
 } from '../../../src/project/file/blankParts';
@@ -17,6 +18,7 @@ const box: ProjectShape = {
   length: { m: 1.2, basis: 'measured' },
   width: { m: 0.6, basis: 'drawing' },
   height: { m: 0.5, basis: 'estimated' },
+  cornerRadiusM: 0,
   coefficients: {
     x: { best: 0.9, low: 0.7, high: 1.1, areaBase: 'width × height', source: 'towed in a car park' },
     y: null,
@@ -28,11 +30,12 @@ const aerial: ProjectShape = {
   kind: 'measuredArea',
   dragAreaM2: { best: 0.03, low: 0.02, high: 0.05 },
   provenance: { kind: 'pull-test', source: 'spring balance, six readings' },
+  pullTest: null,
 };
 
 /** A boat in a uniform wind of 10 m/s from abeam of her course, at 5 m/s: the numbers can be done on paper. */
 const workingProject: Project = blankProject({
-  methods: { windLaw: { kind: 'uniform' }, ends: 'dnv' },
+  methods: { ...defaultMethods, windLaw: { kind: 'uniform' } },
   fittings: [
     blankFitting({
       id: 'pole',

@@ -1,0 +1,80 @@
+import type { ItemChange, ProjectDirection, ProjectFitting, ProjectShape } from '../file/schema';
+import { isMember, isSection, type ProjectMember } from '../file/shapeKinds';
+import { estimated } from './estimatedSize';
+
+/** A change to start from, or why there is none. */
+export type DefaultChange =
+  { readonly ok: true; readonly change: ItemChange } | { readonly ok: false; readonly message: string };
+
+/** A remedy that gives a fitting another shape. */
+export type ShapeStart = 'fairedTurning' | 'fairedFixed' | 'otherSection' | 'rounded';
+
+/** Each side of a tube in a fairing: its skin and the room to turn, m (common practice, no source). */
+const skinAndClearanceM = 0.003;
+const fairingChordOverThickness = 4;
+/** Left over when a fairing follows the wind, degrees (common practice, no source). */
+const residualDeg = 5;
+/** An oval about as long round as the tube that it replaces. */
+const ovalThickness = 0.65;
+const ovalChord = 1.3;
+/** From this radius over the side on, EN 1991-1-4 gives no more for rounding. */
+const roundedShare = 0.2;
+
+/** The shape that a remedy starts from, said as its source; every number is there to be typed over. */
+export function startedShape(fitting: ProjectFitting, start: ShapeStart): DefaultChange {
+  const { name, shape } = fitting;
+  if (start === 'rounded') return rounded(name, shape);
+  if (!isMember(shape) || shape.kind === 'fairing') {
+    return { ok: false, message: `${name} is no bar or wire: no other section can take its place` };
+  }
+  return start === 'otherSection'
+    ? typed(
+        oval(shape),
+        'An oval about as long round as the bar; whether it carries the load is not computed.',
+      )
+    : typed(
+        faired(shape, start === 'fairedTurning' ? turning : straightAhead),
+        'Round the bar with 3 mm for skin and clearance on each side, a quarter as thick as long (common practice, no source).',
+      );
+}
+
+function typed(shape: ProjectShape, source: string): DefaultChange {
+  return { ok: true, change: { kind: 'typed', shape, source } };
+}
+
+const turning: ProjectDirection = { kind: 'turning', residualDeg, pieces: 1 };
+const straightAhead: ProjectDirection = { kind: 'fixed', angleDeg: 0 };
+
+function acrossM(shape: ProjectMember): number {
+  return isSection(shape) ? shape.thickness.m : shape.diameter.m;
+}
+
+function memberParts(shape: ProjectMember) {
+  const ends = shape.kind === 'wire' ? (['joined', 'joined'] as const) : shape.ends;
+  return { coefficient: null, friction: shape.friction, ends } as const;
+}
+
+function faired(shape: ProjectMember, direction: ProjectDirection): ProjectShape {
+  const thickness = estimated(acrossM(shape) + 2 * skinAndClearanceM);
+  const chord = estimated(fairingChordOverThickness * thickness.m);
+  return { kind: 'fairing', chord, thickness, direction, ...memberParts(shape) };
+}
+
+function oval(shape: ProjectMember): ProjectShape {
+  const thickness = estimated(ovalThickness * acrossM(shape));
+  const chord = estimated(ovalChord * acrossM(shape));
+  return { kind: 'ellipticalBar', chord, thickness, direction: straightAhead, ...memberParts(shape) };
+}
+
+function rounded(name: string, shape: ProjectShape): DefaultChange {
+  const source = 'Edges rounded to a fifth of the smallest side, the most that EN 1991-1-4 counts.';
+  if (shape.kind === 'rectangularBar') {
+    const cornerRadiusM = estimated(roundedShare * Math.min(shape.chord.m, shape.thickness.m)).m;
+    return typed({ ...shape, cornerRadiusM }, source);
+  }
+  if (shape.kind === 'bluffBody') {
+    const cornerRadiusM = estimated(roundedShare * Math.min(shape.length.m, shape.width.m, shape.height.m)).m;
+    return typed({ ...shape, cornerRadiusM }, source);
+  }
+  return { ok: false, message: `${name} has no edges to round` };
+}
