@@ -1,14 +1,18 @@
 import { laminarEllipseFormula } from '../../src/physics/section/ellipse';
 import { prepareEllipse } from '../../src/physics/section/ellipseSection';
+import { roundBarRegimes } from '../../src/physics/section/roundBar';
 import { emptyStrip, type StripCoefficients } from '../../src/physics/section/memberFamily';
 import { curveAt } from './roundBarCurves';
 import {
   halfLastDigit,
+  inSeries,
   toLastDigit,
   within,
   type Band,
   type PublishedCheck,
   type Row,
+  type SeriesBasis,
+  type SeriesPoint,
 } from './publishedCheck';
 
 const topic = 'Elliptical sections';
@@ -34,6 +38,29 @@ export function ellipseAt(ratio: number, reynoldsOnChord: number, incidenceRad =
 function frontal(ratio: number, reynoldsOnChord: number): Band & { best: number } {
   const { drag, dragLow, dragHigh } = ellipseAt(ratio, reynoldsOnChord);
   return { best: drag / ratio, low: dragLow / ratio, high: dragHigh / ratio };
+}
+
+function alongSeries(
+  source: string,
+  basis: SeriesBasis,
+  ratio: number,
+  reynoldsOnChord: number,
+): SeriesPoint {
+  const regime = roundBarRegimes[ellipseAt(ratio, reynoldsOnChord).regime] ?? '';
+  return {
+    source,
+    basis,
+    regime: `ellipse along the wind, ${regime}`,
+    range: () => frontal(ratio, reynoldsOnChord),
+  };
+}
+
+function acrossSeries(source: string, ratio: number): SeriesPoint {
+  const range = (): Band => {
+    const { dragLow, dragHigh } = ellipseAt(ratio, 1e5, Math.PI / 2);
+    return { low: dragLow, high: dragHigh };
+  };
+  return { source, basis: 'handbook', regime: 'ellipse across the wind', range };
 }
 
 const hoernerFormula = toLastDigit(
@@ -82,6 +109,7 @@ function frontalCheck({ id, kind, source, ratio, Re, printedText }: FrontalRow):
     toleranceReason: 'inside low to high, give or take half a unit of the last digit',
     compute: () => frontal(ratio, Re).best,
     band: () => frontal(ratio, Re),
+    series: alongSeries(source.title, kind === 'measurement' ? 'measured' : 'handbook', ratio, Re),
   };
 }
 
@@ -162,6 +190,7 @@ const lindseyDisagreements: readonly PublishedCheck[] = (
   tolerance: { relative: 0.1 },
   toleranceReason: 'read from memory: 10 %',
   compute: () => frontal(ratio, Re / ratio).best,
+  series: alongSeries(lindsey.title, 'measured', ratio, Re / ratio),
   knownDisagreement: { reason, relative },
 }));
 
@@ -176,78 +205,94 @@ const blevins = {
   unit: '1',
 } as const;
 
-const blevinsChecks = within(blevins, { relative: 0.1 }, 'from memory: 10 %', [
-  [
-    'ellipse-blevins-across',
-    'ellipse of t/c 0.5 across the wind, on the chord',
-    '1.6',
-    () => ellipseAt(0.5, 1e5, Math.PI / 2).drag,
-  ],
-]);
-
-const choiLee = within(
-  {
-    topic,
-    kind: 'measurement',
-    source: {
-      title: 'Choi and Lee 2000, J. Fluids Struct. 14, 697, abstract',
-      where: 'ellipse of axis ratio 2 near a plate, Re 14000 on the height: about half of the circle',
-    },
-    confidence: 'read',
-    unit: '1',
-  },
-  { relative: 0.1 },
-  '"about half": 10 %',
-  [
+const blevinsChecks = inSeries(
+  within(blevins, { relative: 0.1 }, 'from memory: 10 %', [
     [
-      'ellipse-choi-lee',
-      'drag of the ellipse over that of the circle of the same height',
-      '0.5',
-      () => frontal(0.5, 2.8e4).best / curveAt(1.4e4).best,
+      'ellipse-blevins-across',
+      'ellipse of t/c 0.5 across the wind, on the chord',
+      '1.6',
+      () => ellipseAt(0.5, 1e5, Math.PI / 2).drag,
     ],
-  ],
+  ]),
+  () => acrossSeries(blevins.source.title, 0.5),
 );
 
-const plateChecks = [
-  ...within(
+const choiLee = inSeries(
+  within(
     {
       topic,
-      kind: 'transcription',
-      source: { title: 'Hoerner, in Matthews, Aeronautical Engineer’s Data Book', where: 'p. 95' },
+      kind: 'measurement',
+      source: {
+        title: 'Choi and Lee 2000, J. Fluids Struct. 14, 697, abstract',
+        where: 'ellipse of axis ratio 2 near a plate, Re 14000 on the height: about half of the circle',
+      },
       confidence: 'read',
       unit: '1',
     },
-    { absolute: 0.01 },
-    'the model takes the middle of 1.98 and 2.0',
+    { relative: 0.1 },
+    '"about half": 10 %',
     [
       [
-        'ellipse-plate-hoerner',
-        'ellipse of no thickness across the wind: the plate',
-        '1.98',
-        () => ellipseAt(1e-6, 1e5, Math.PI / 2).drag,
+        'ellipse-choi-lee',
+        'drag of the ellipse over that of the circle of the same height',
+        '0.5',
+        () => frontal(0.5, 2.8e4).best / curveAt(1.4e4).best,
       ],
     ],
   ),
-  ...within(
-    {
-      topic,
-      kind: 'transcription',
-      source: { title: 'White, Fluid Mechanics, 8th ed. (2016)', where: 'table 7.2' },
-      confidence: 'second-hand',
-      unit: '1',
+  () => ({
+    ...alongSeries('Choi and Lee 2000, J. Fluids Struct. 14, 697', 'measured', 0.5, 2.8e4),
+    range: () => {
+      const { low, high } = frontal(0.5, 2.8e4);
+      const circle = curveAt(1.4e4).best;
+      return { low: low / circle, high: high / circle };
     },
-    { absolute: 0.05 },
-    'half a unit of the last printed digit',
-    [
+  }),
+);
+
+const plateChecks = inSeries(
+  [
+    ...within(
+      {
+        topic,
+        kind: 'transcription',
+        source: { title: 'Hoerner, in Matthews, Aeronautical Engineer’s Data Book', where: 'p. 95' },
+        confidence: 'read',
+        unit: '1',
+      },
+      { absolute: 0.01 },
+      'the model takes the middle of 1.98 and 2.0',
       [
-        'ellipse-plate-white',
-        'ellipse of no thickness across the wind: the plate',
-        '2.0',
-        () => ellipseAt(1e-6, 1e5, Math.PI / 2).drag,
+        [
+          'ellipse-plate-hoerner',
+          'ellipse of no thickness across the wind: the plate',
+          '1.98',
+          () => ellipseAt(1e-6, 1e5, Math.PI / 2).drag,
+        ],
       ],
-    ],
-  ),
-];
+    ),
+    ...within(
+      {
+        topic,
+        kind: 'transcription',
+        source: { title: 'White, Fluid Mechanics, 8th ed. (2016)', where: 'table 7.2' },
+        confidence: 'second-hand',
+        unit: '1',
+      },
+      { absolute: 0.05 },
+      'half a unit of the last printed digit',
+      [
+        [
+          'ellipse-plate-white',
+          'ellipse of no thickness across the wind: the plate',
+          '2.0',
+          () => ellipseAt(1e-6, 1e5, Math.PI / 2).drag,
+        ],
+      ],
+    ),
+  ],
+  (index) => acrossSeries(index === 0 ? 'Hoerner' : 'White, Fluid Mechanics', 1e-6),
+);
 
 export const ellipseChecks: readonly PublishedCheck[] = [
   ...hoernerFormula,

@@ -1,6 +1,20 @@
-import { dnvEndFactor, effectiveSlenderness, enEndFactor } from '../../src/physics/section/endEffect';
+import {
+  dnvEndFactor,
+  effectiveSlenderness,
+  endFactor,
+  enEndFactor,
+} from '../../src/physics/section/endEffect';
 import { boatVector } from '../../src/physics/vector/vector3';
-import { toLastDigit, type PublishedCheck, type Row, within } from './publishedCheck';
+import {
+  inSeries,
+  toLastDigit,
+  type Band,
+  type PublishedCheck,
+  type Row,
+  type SeriesPoint,
+  within,
+} from './publishedCheck';
+import { curveAt } from './roundBarCurves';
 import { bar, conditionOf, evaluate, fluid, memberOf } from './support';
 
 const topic = 'Finite length';
@@ -126,6 +140,22 @@ function freeBarAt(lengthOverDiameter: number): number {
   return dragAreaM2 / (lengthOverDiameter * diameterM * diameterM);
 }
 
+/** Half-width beside the choice of method, as the doubt of a free end has it. */
+const tableScatter = 0.04;
+
+/** The band of a free end: the other method's factor and the scatter of such tables, added in squares. */
+function endSeries(source: string, lengthOverDiameter: number, coefficient: number): SeriesPoint {
+  const range = (): Band => {
+    const log = Math.log10(8.8e4);
+    const best = endFactor('dnv', lengthOverDiameter, log);
+    const other = endFactor('en', lengthOverDiameter, log) / best - 1;
+    const down = Math.hypot(Math.min(other, 0), tableScatter);
+    const up = Math.hypot(Math.max(other, 0), tableScatter);
+    return { low: coefficient * best * (1 - down), high: coefficient * best * (1 + up) };
+  };
+  return { source, basis: 'measured', regime: 'round bar, two free ends', range };
+}
+
 const wieselsbergerRows = [
   [2, '0.68'],
   [3, '0.74'],
@@ -152,17 +182,25 @@ const freeRow = ([ratio, printed]: readonly [number, string]): Row => [
   () => freeBarAt(ratio),
 ];
 
-const wieselsbergerChecks: PublishedCheck[] = [
-  ...within(wieselsberger, ...tunnelScatter, wieselsbergerRows.map(freeRow)),
-  ...within(wieselsberger, ...tunnelScatter, [freeRow([1, '0.63'])]).map((check) => ({
-    ...check,
-    knownDisagreement: {
-      reason:
-        'the table of finite length starts at l/d 2 and is held below; the fitting gives a notice there, and is 10 % high at l/d 1',
-      relative: 0.105,
-    },
-  })),
-];
+const wieselsbergerChecks: PublishedCheck[] = inSeries(
+  [
+    ...within(wieselsberger, ...tunnelScatter, wieselsbergerRows.map(freeRow)),
+    ...within(wieselsberger, ...tunnelScatter, [freeRow([1, '0.63'])]).map((check) => ({
+      ...check,
+      knownDisagreement: {
+        reason:
+          'the table of finite length starts at l/d 2 and is held below; the fitting gives a notice there, and is 10 % high at l/d 1',
+        relative: 0.105,
+      },
+    })),
+  ],
+  (index) =>
+    endSeries(
+      'Wieselsberger',
+      [...wieselsbergerRows.map(([ratio]) => ratio), 1][index] ?? NaN,
+      curveAt(8.8e4).best,
+    ),
+);
 
 const jorgensenRows = [
   [2, '0.58'],
@@ -174,22 +212,25 @@ const jorgensenRows = [
   [40, '0.82'],
 ] as const;
 
-const jorgensenChecks = within(
-  {
-    topic,
-    kind: 'measurement',
-    source: { title: 'Jorgensen 1973, NASA TN D-6996', where: 'fig. 4, ratio to the infinite cylinder' },
-    confidence: 'second-hand',
-    unit: '1',
-  },
-  { absolute: 0.02 },
-  'read by eye from the chart: 0.02',
-  jorgensenRows.map(([ratio, printed]): Row => [
-    `ends-jorgensen-${ratio}`,
-    `factor of a cylinder of l/d ${ratio}, both ends free`,
-    printed,
-    () => dnvEndFactor(ratio, Math.log10(8.8e4)),
-  ]),
+const jorgensenChecks = inSeries(
+  within(
+    {
+      topic,
+      kind: 'measurement',
+      source: { title: 'Jorgensen 1973, NASA TN D-6996', where: 'fig. 4, ratio to the infinite cylinder' },
+      confidence: 'second-hand',
+      unit: '1',
+    },
+    { absolute: 0.02 },
+    'read by eye from the chart: 0.02',
+    jorgensenRows.map(([ratio, printed]): Row => [
+      `ends-jorgensen-${ratio}`,
+      `factor of a cylinder of l/d ${ratio}, both ends free`,
+      printed,
+      () => dnvEndFactor(ratio, Math.log10(8.8e4)),
+    ]),
+  ),
+  (index) => endSeries('Jorgensen 1973, NASA TN D-6996', jorgensenRows[index]?.[0] ?? NaN, 1),
 );
 
 export const endEffectChecks: readonly PublishedCheck[] = [

@@ -1,35 +1,42 @@
 import { fairingFormFactor } from '../../src/physics/section/fairingAligned';
 import { inducedAngleRad } from '../../src/physics/section/fairingSpan';
 import { fairingAt, fairingTopic as topic, finiteFairingAt, one } from './fairingSupport';
-import { within, type KnownDisagreement, type PublishedCheck, type Row } from './publishedCheck';
+import { fairingSeries } from './fairingMeasured';
+import { inSeries, within, type KnownDisagreement, type PublishedCheck, type Row } from './publishedCheck';
 
-const dataBook = within(
-  {
-    topic,
-    kind: 'external',
-    source: {
-      title: "Aeronautical Engineer's Data Book",
-      where: 'p. 95, fig. 5.13: drag of standard shapes',
+const dataBook = inSeries(
+  within(
+    {
+      topic,
+      kind: 'external',
+      source: {
+        title: "Aeronautical Engineer's Data Book",
+        where: 'p. 95, fig. 5.13: drag of standard shapes',
+      },
+      confidence: 'read',
+      unit: '1',
     },
-    confidence: 'read',
-    unit: '1',
-  },
-  { absolute: 0.0005 },
-  'half a unit of the last printed digit',
-  [
+    { absolute: 0.0005 },
+    'half a unit of the last printed digit',
     [
-      'fairing-data-book-least',
-      'airfoil section, least (0012, smooth, Re 5e6)',
-      '0.006',
-      () => fairingAt(0.12, 5e6, 0).drag,
+      [
+        'fairing-data-book-least',
+        'airfoil section, least (0012, smooth, Re 5e6)',
+        '0.006',
+        () => fairingAt(0.12, 5e6, 0).drag,
+      ],
+      [
+        'fairing-data-book-stall',
+        'airfoil section, at stall (0012, Re 1e6, 15 deg)',
+        '0.025',
+        () => fairingAt(0.12, 1e6, 15).drag,
+      ],
     ],
-    [
-      'fairing-data-book-stall',
-      'airfoil section, at stall (0012, Re 1e6, 15 deg)',
-      '0.025',
-      () => fairingAt(0.12, 1e6, 15).drag,
-    ],
-  ],
+  ),
+  (index) =>
+    fairingSeries("Aeronautical Engineer's Data Book", 'handbook', 'drag', () =>
+      index === 0 ? fairingAt(0.12, 5e6, 0) : fairingAt(0.12, 1e6, 15),
+    ),
 );
 
 const strut = within(

@@ -1,9 +1,33 @@
+import { fairingRegimes, type FairingCoefficients } from '../../src/physics/section/fairing';
 import { turbulentAlignedDrag } from '../../src/physics/section/fairingAligned';
 import { dragBand, fairingAt, fairingTopic as topic, liftBand, one, type Common } from './fairingSupport';
-import { within, type KnownDisagreement, type PublishedCheck } from './publishedCheck';
+import {
+  inSeries,
+  within,
+  type Band,
+  type KnownDisagreement,
+  type PublishedCheck,
+  type SeriesBasis,
+  type SeriesPoint,
+} from './publishedCheck';
 
 /** Data that the width of the band was chosen to hold: they show that it does, and count as transcription. */
 const usedForBand = (common: Common): Common => ({ ...common, kind: 'transcription' });
+
+/** A point of a source about drag or lift, in the model's own stretch of incidence. */
+export function fairingSeries(
+  source: string,
+  basis: SeriesBasis,
+  what: 'drag' | 'lift',
+  at: () => FairingCoefficients,
+  per = 1,
+): SeriesPoint {
+  const range = (): Band => {
+    const { low, high } = what === 'drag' ? dragBand(at()) : liftBand(at());
+    return { low: low / per, high: high / per };
+  };
+  return { source, basis, regime: `fairing, ${what}, ${fairingRegimes[at().regime] ?? ''}`, range };
+}
 
 const ladson = {
   title: 'Ladson, NASA TM 4074 (1988), tabulated by NASA’s turbulence modelling resource',
@@ -59,25 +83,33 @@ function ladsonPair([degrees, cl, cd]: (typeof ladsonRows)[number]): PublishedCh
     cd,
     () => at().drag,
   ]);
-  const banded = { ...lift, band: () => liftBand(at()) };
-  if (degrees < stallingDeg) return [banded, { ...drag, band: () => dragBand(at()) }];
-  const close = { ...drag, tolerance: { relative: 0.05 }, toleranceReason: 'steep: 5 %' };
+  const banded = {
+    ...lift,
+    band: () => liftBand(at()),
+    series: fairingSeries(ladson.title, 'measured', 'lift', at),
+  };
+  const dragInSeries = { ...drag, series: fairingSeries(ladson.title, 'measured', 'drag', at) };
+  if (degrees < stallingDeg) return [banded, { ...dragInSeries, band: () => dragBand(at()) }];
+  const close = { ...dragInSeries, tolerance: { relative: 0.05 }, toleranceReason: 'steep: 5 %' };
   return [banded, degrees === 18.02 ? { ...close, knownDisagreement: stallingOff } : close];
 }
 
 /** At no incidence and Re 6e6 the formula alone answers: no band needed. */
-const ladsonAligned = within(
-  { topic, kind: 'measurement', source: ladson, confidence: 'second-hand', unit: '1' },
-  { relative: 0.03 },
-  'the best of the drag data to be had at no incidence repeats to about 3 % (80, 120 and 180 grit)',
-  [
+const ladsonAligned = inSeries(
+  within(
+    { topic, kind: 'measurement', source: ladson, confidence: 'second-hand', unit: '1' },
+    { relative: 0.03 },
+    'the best of the drag data to be had at no incidence repeats to about 3 % (80, 120 and 180 grit)',
     [
-      'fairing-ladson-cd-0',
-      'cd of NACA 0012, turbulent, no incidence',
-      '0.00809',
-      () => turbulentAlignedDrag(0.12, 6e6),
+      [
+        'fairing-ladson-cd-0',
+        'cd of NACA 0012, turbulent, no incidence',
+        '0.00809',
+        () => turbulentAlignedDrag(0.12, 6e6),
+      ],
     ],
-  ],
+  ),
+  () => fairingSeries(ladson.title, 'measured', 'drag', () => fairingAt(0.12, 6e6, 0, 'turbulent')),
 );
 
 const critzos = {
@@ -100,7 +132,8 @@ const beamOn: readonly PublishedCheck[] = (
     'inside low to high, half the last digit',
     [`fairing-critzos-90-${surface}`, `cd at 90 deg, ${surface}`, printed, () => at().drag],
   );
-  return { ...check, band: () => dragBand(at()) };
+  const series = fairingSeries(critzos.title, 'measured', 'drag', at);
+  return { ...check, band: () => dragBand(at()), series };
 });
 
 const tailFirst: PublishedCheck = {
@@ -110,6 +143,13 @@ const tailFirst: PublishedCheck = {
     '2',
     () => fairingAt(0.12, 1.8e6, 180).drag / fairingAt(0.12, 1.8e6, 0).drag,
   ]),
+  series: fairingSeries(
+    critzos.title,
+    'measured',
+    'drag',
+    () => fairingAt(0.12, 1.8e6, 180),
+    fairingAt(0.12, 1.8e6, 0).drag,
+  ),
   knownDisagreement: {
     reason:
       'the section table says 0.025 for every section and Reynolds number, nearly four times the smooth drag nose first; the low edge is half of it',
@@ -147,6 +187,7 @@ const datcom: PublishedCheck = {
     ['fairing-datcom-peak', 'cl at 12 deg', '1.30', () => fairingAt(0.12, 1.8e6, 12).lift],
   ),
   band: () => liftBand(fairingAt(0.12, 1.8e6, 12)),
+  series: fairingSeries(critzos.title, 'measured', 'lift', () => fairingAt(0.12, 1.8e6, 12)),
 };
 
 const slope15: PublishedCheck = {
@@ -169,31 +210,46 @@ const slope15: PublishedCheck = {
     const { low, high } = liftBand(fairingAt(0.15, 1.5e6, 4));
     return { low: low / 4, high: high / 4 };
   },
+  series: fairingSeries(
+    'Graham, Nitzberg and Olson, NACA Report 832 (1945)',
+    'measured',
+    'lift',
+    () => fairingAt(0.15, 1.5e6, 4),
+    4,
+  ),
 };
 
-function largestLift(thicknessRatio: number, Re: number): number {
-  let largest = 0;
+/** The incidence of largest lift before 14 deg. */
+function peakDeg(thicknessRatio: number, Re: number): number {
+  let peak = 0;
   for (let degrees = 0; degrees <= 14; degrees += 0.25) {
-    largest = Math.max(largest, fairingAt(thicknessRatio, Re, degrees).lift);
+    if (fairingAt(thicknessRatio, Re, degrees).lift > fairingAt(thicknessRatio, Re, peak).lift)
+      peak = degrees;
   }
-  return largest;
+  return peak;
 }
 
-const lowReynolds = within(
-  {
-    topic,
-    kind: 'measurement',
-    source: {
-      title:
-        'Murray, Low Speed Lift and Drag for a NACA 0012 Wing Section (student laboratory, Arizona State University)',
-      where: 'summary: Re 5e4, 1e5 and 1.5e5',
+const atPeak = (thicknessRatio: number, Re: number): FairingCoefficients =>
+  fairingAt(thicknessRatio, Re, peakDeg(thicknessRatio, Re));
+
+const lowReynolds = inSeries(
+  within(
+    {
+      topic,
+      kind: 'measurement',
+      source: {
+        title:
+          'Murray, Low Speed Lift and Drag for a NACA 0012 Wing Section (student laboratory, Arizona State University)',
+        where: 'summary: Re 5e4, 1e5 and 1.5e5',
+      },
+      confidence: 'read',
+      unit: '1',
     },
-    confidence: 'read',
-    unit: '1',
-  },
-  { relative: 0.1 },
-  '"about 0.8" over three Reynolds numbers; taken at the middle one',
-  [['fairing-low-re-peak', 'largest cl of NACA 0012 near Re 1e5', '0.8', () => largestLift(0.12, 1e5)]],
+    { relative: 0.1 },
+    '"about 0.8" over three Reynolds numbers; taken at the middle one',
+    [['fairing-low-re-peak', 'largest cl of NACA 0012 near Re 1e5', '0.8', () => atPeak(0.12, 1e5).lift]],
+  ),
+  () => fairingSeries('Murray, student laboratory', 'measured', 'lift', () => atPeak(0.12, 1e5)),
 );
 
 const mccroskey = {
@@ -213,26 +269,33 @@ const mccroskeySlope: PublishedCheck = {
     const { low, high } = liftBand(fairingAt(0.12, 1e6, 4));
     return { low: low / 4, high: high / 4 };
   },
+  series: fairingSeries(mccroskey.title, 'fit', 'lift', () => fairingAt(0.12, 1e6, 4), 4),
 };
 
-const mccroskeyDrag = within(
-  { topic, kind: 'measurement', source: mccroskey, confidence: 'from memory', unit: '1' },
-  { relative: 0.06 },
-  'the review’s tripped data scatter by about 6 % around the fit',
-  [
+const mccroskeyDrag = inSeries(
+  within(
+    { topic, kind: 'measurement', source: mccroskey, confidence: 'from memory', unit: '1' },
+    { relative: 0.06 },
+    'the review’s tripped data scatter by about 6 % around the fit',
     [
-      'fairing-mccroskey-1e6',
-      'turbulent cd at Re 1e6',
-      '0.01064',
-      () => fairingAt(0.12, 1e6, 0, 'turbulent').drag,
+      [
+        'fairing-mccroskey-1e6',
+        'turbulent cd at Re 1e6',
+        '0.01064',
+        () => fairingAt(0.12, 1e6, 0, 'turbulent').drag,
+      ],
+      [
+        'fairing-mccroskey-5e6',
+        'turbulent cd at Re 5e6',
+        '0.00843',
+        () => fairingAt(0.12, 5e6, 0, 'turbulent').drag,
+      ],
     ],
-    [
-      'fairing-mccroskey-5e6',
-      'turbulent cd at Re 5e6',
-      '0.00843',
-      () => fairingAt(0.12, 5e6, 0, 'turbulent').drag,
-    ],
-  ],
+  ),
+  (index) =>
+    fairingSeries(mccroskey.title, 'fit', 'drag', () =>
+      fairingAt(0.12, index === 0 ? 1e6 : 5e6, 0, 'turbulent'),
+    ),
 );
 
 export const fairingMeasuredChecks: readonly PublishedCheck[] = [

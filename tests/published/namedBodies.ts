@@ -1,6 +1,6 @@
 import { namedBodies, type NamedBodyId } from '../../src/physics/body/namedBodies';
 import type { Confidence } from '../../src/physics/sources';
-import { halfLastDigit, within, type PublishedCheck } from './publishedCheck';
+import { halfLastDigit, inSeries, within, type PublishedCheck, type SeriesPoint } from './publishedCheck';
 
 const topic = 'Named shapes';
 
@@ -44,6 +44,17 @@ function toleranceOf(id: NamedBodyId, printedText: string): number {
   return Math.max(halfLastDigit(printedText), spread * (1 + 1e-12));
 }
 
+/** Every shape is a regime of its own. */
+function namedSeries(id: NamedBodyId, title: string): SeriesPoint {
+  const source = title === dataBook || title.startsWith('Discs') ? title : (title.split(',')[0] ?? title);
+  return {
+    source,
+    basis: 'handbook',
+    regime: `named, ${namedBodies[id].label}`,
+    range: () => namedBodies[id].coefficient,
+  };
+}
+
 const printedChecks: readonly PublishedCheck[] = printed.map(([id, printedText, title, confidence]) => ({
   id: `named-${id}-${printedText}`,
   topic,
@@ -57,26 +68,30 @@ const printedChecks: readonly PublishedCheck[] = printed.map(([id, printedText, 
   tolerance: { absolute: toleranceOf(id, printedText) },
   toleranceReason: 'half a unit of the last digit, or the middle of two prints that differ',
   compute: () => namedBodies[id].coefficient.best,
+  series: namedSeries(id, title),
 }));
 
-const cubeElsewhere = within(
-  {
-    topic,
-    kind: 'external',
-    source: { title: white, where: 'table of drag coefficients, cube' },
-    confidence: 'from memory',
-    unit: '1',
-  },
-  { absolute: 0.02 },
-  'handbooks differ by 0.02',
-  [
+const cubeElsewhere = inSeries(
+  within(
+    {
+      topic,
+      kind: 'external',
+      source: { title: white, where: 'table of drag coefficients, cube' },
+      confidence: 'from memory',
+      unit: '1',
+    },
+    { absolute: 0.02 },
+    'handbooks differ by 0.02',
     [
-      'named-cubeFace-1.07',
-      'cube, a face to the wind, in another handbook',
-      '1.07',
-      () => namedBodies.cubeFace.coefficient.best,
+      [
+        'named-cubeFace-1.07',
+        'cube, a face to the wind, in another handbook',
+        '1.07',
+        () => namedBodies.cubeFace.coefficient.best,
+      ],
     ],
-  ],
+  ),
+  () => namedSeries('cubeFace', white),
 );
 
 export const namedBodyChecks: readonly PublishedCheck[] = [...printedChecks, ...cubeElsewhere];

@@ -1,5 +1,12 @@
 import { meshSolidity, netDragAreas, screenLoss, type NetTrace } from '../../src/physics/body/net';
-import { toLastDigit, within, type Band, type PublishedCheck, type Row } from './publishedCheck';
+import {
+  toLastDigit,
+  within,
+  type Band,
+  type PublishedCheck,
+  type Row,
+  type SeriesPoint,
+} from './publishedCheck';
 
 const topic = 'Nets and screens';
 
@@ -18,6 +25,20 @@ export function netAt(solidity: number, wireReynolds = 1e3): NetTrace {
 function faceBand(solidity: number): Band {
   const { normalCoefficientLow, normalCoefficientHigh } = netAt(solidity);
   return { low: normalCoefficientLow, high: normalCoefficientHigh };
+}
+
+/** Stretches of solidity in which sources are compared; a design guide speaks for no measurement. */
+function netSeries(name: string, title: string, solidity: number): Pick<PublishedCheck, 'series'> {
+  if (title.startsWith('TG20')) return {};
+  const stretch = solidity <= 0.15 ? 'open' : solidity <= 0.3 ? 'middle' : 'dense';
+  const basis = name === 'taylor' ? 'computed' : 'fit';
+  const series: SeriesPoint = {
+    source: title,
+    basis,
+    regime: `net, ${stretch}`,
+    range: () => faceBand(solidity),
+  };
+  return { series };
 }
 
 /** [short name, title, place, confidence, [solidity, coefficient on the gross area]...] */
@@ -112,6 +133,7 @@ const curveChecks: readonly PublishedCheck[] = netCurves.flatMap(([name, title, 
     toleranceReason: 'inside low to high, give or take 5 % of a fit',
     compute: () => netAt(solidity).normalCoefficientBest,
     band: () => faceBand(solidity),
+    ...netSeries(name, title, solidity),
   })),
 );
 
@@ -128,6 +150,7 @@ const knots: PublishedCheck = {
   tolerance: { relative: 0.1 },
   toleranceReason: 'as the other open nets',
   compute: () => netAt(0.15).normalCoefficientBest,
+  ...netSeries('blevins-knotted', 'Blevins, Applied Fluid Dynamics Handbook (1984)', 0.15),
   knownDisagreement: {
     reason:
       'knots stand out of the net and make their own wakes; the model is for meshes without, and a knotted net takes a larger solidity or a typed drag area',
@@ -161,6 +184,9 @@ const alongChecks: readonly PublishedCheck[] = (
   toleranceReason: 'inside low to high, give or take 5 %',
   compute: () => netAt(0.25).alongAreaBestM2,
   band: () => ({ low: netAt(0.25).alongAreaLowM2, high: netAt(0.25).alongAreaHighM2 }),
+  ...(name === 'loland'
+    ? { series: { source: title, basis: 'fit' as const, regime: 'net, along the wind' } }
+    : {}),
 }));
 
 const lossChecks = toLastDigit(

@@ -29,6 +29,22 @@ export interface KnownDisagreement {
   readonly relative: number;
 }
 
+/** What stands behind a source's number: its own measurements, a formula through measurements, a handbook, a computation. */
+export type SeriesBasis = 'measured' | 'fit' | 'handbook' | 'computed';
+
+/**
+ * A number that speaks for the air, so that it can judge a band; design curves and tables that the model is made of have
+ * none. Points of one source in one regime belong together.
+ */
+export interface SeriesPoint {
+  /** One author and one work, whoever reads it out. */
+  readonly source: string;
+  readonly regime: string;
+  readonly basis: SeriesBasis;
+  /** Low and high of the model there; the check's own band where it has one. */
+  readonly range?: () => Band;
+}
+
 /** One published number and the code that should give it. */
 export interface PublishedCheck {
   readonly id: string;
@@ -47,6 +63,7 @@ export interface PublishedCheck {
   /** Where the model claims a range: the printed value must lie in it, give or take the tolerance. */
   readonly band?: () => Band;
   readonly knownDisagreement?: KnownDisagreement;
+  readonly series?: SeriesPoint;
 }
 
 /** Half a unit of the last digit of a number as printed: '1.2250' gives 0.00005, '1.7894e-5' gives 0.5e-9. */
@@ -71,6 +88,14 @@ export function toLastDigit(common: Common, rows: readonly Row[]): PublishedChec
     toleranceReason: 'half a unit of the last printed digit',
     compute,
   }));
+}
+
+/** The same checks as points of a source. */
+export function inSeries(
+  checks: readonly PublishedCheck[],
+  pointAt: (index: number) => SeriesPoint,
+): PublishedCheck[] {
+  return checks.map((check, index) => ({ ...check, series: pointAt(index) }));
 }
 
 /** Checks of one source with a tolerance of their own. */

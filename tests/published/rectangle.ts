@@ -1,7 +1,14 @@
 import { cornerFactor, plateEndFactor, sharpRectangleCoefficient } from '../../src/physics/section/rectangle';
 import { prepareRectangle } from '../../src/physics/section/rectangleSection';
 import { emptyStrip, type StripCoefficients } from '../../src/physics/section/memberFamily';
-import { halfLastDigit, toLastDigit, within, type PublishedCheck, type Row } from './publishedCheck';
+import {
+  halfLastDigit,
+  toLastDigit,
+  within,
+  type PublishedCheck,
+  type Row,
+  type SeriesPoint,
+} from './publishedCheck';
 
 const topic = 'Rectangular sections and plates';
 
@@ -230,7 +237,18 @@ function banded(
     { absolute: halfLastDigit(printedText) },
     'half a unit of the last printed digit beside the band: EN gives design values, and handbooks differ from them',
     [[id, what, printedText, () => at().drag * perChord]],
-  ).map((check) => ({ ...check, band: () => band(at(), perChord) }));
+  ).map((check) => ({
+    ...check,
+    band: () => band(at(), perChord),
+    series: rectangleSeries(title, what),
+  }));
+}
+
+/** Every case of the handbooks is a regime of its own. */
+function rectangleSeries(title: string, what: string): SeriesPoint {
+  const source = title.startsWith('Matthews') ? 'Hoerner, in a data book' : (title.split(' (')[0] ?? title);
+  const basis = title.includes('simulation') ? 'computed' : 'handbook';
+  return { source, basis, regime: `rectangle, ${what}` };
 }
 
 export const rectangleChecks: readonly PublishedCheck[] = [

@@ -1,7 +1,7 @@
 import { enRoundBarCoefficient, inclinedCrisisExponent } from '../../src/physics/section/roundBar';
 import { roughnessByFinish, type Finish } from '../../src/physics/section/roughness';
 import { fromSi } from '../../src/units/convert';
-import { curveAt, roundBarTopic as topic } from './roundBarCurves';
+import { curveAt, roundBarSeries, roundBarTopic as topic } from './roundBarCurves';
 import { toLastDigit, within, type PublishedCheck, type Row } from './publishedCheck';
 
 /** [Re, k/b, cf,0] */
@@ -89,6 +89,7 @@ const handbook: readonly PublishedCheck[] = (
   tolerance: { absolute: 0.05 },
   toleranceReason: 'half a unit of the last printed digit; the handbook names no Reynolds number',
   compute: () => curveAt(Re).best,
+  series: roundBarSeries('Cengel and Cimbala, Fluid Mechanics', 'handbook', Re),
 }));
 
 const smoothCable: PublishedCheck = {
@@ -105,6 +106,7 @@ const smoothCable: PublishedCheck = {
   toleranceReason: 'inside low to high, give or take 5 % of a digitised chart; "about" Re 1e4',
   compute: () => curveAt(1e4).best,
   band: () => curveAt(1e4),
+  series: roundBarSeries('Hoerner, Fluid-Dynamic Drag (1965)', 'measured', 1e4),
 };
 
 /** Where inclination moves the crisis: the exponent against the two numbers it was taken from. */

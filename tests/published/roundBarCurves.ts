@@ -1,5 +1,17 @@
-import { roundBarDrag, roundBarSurface, type RoundBarDrag } from '../../src/physics/section/roundBar';
-import { within, type PublishedCheck, type Row } from './publishedCheck';
+import {
+  roundBarDrag,
+  roundBarRegimes,
+  roundBarSurface,
+  type RoundBarDrag,
+} from '../../src/physics/section/roundBar';
+import {
+  inSeries,
+  within,
+  type PublishedCheck,
+  type Row,
+  type SeriesBasis,
+  type SeriesPoint,
+} from './publishedCheck';
 
 export const roundBarTopic = 'Round bar across the wind';
 const topic = roundBarTopic;
@@ -9,6 +21,12 @@ const formulaPlace = 'drag of a smooth cylinder, the formula at a point';
 export function curveAt(Re: number, relativeRoughness = 0, inclinationCosine = 1): RoundBarDrag {
   const out = { best: 0, low: 0, high: 0, regime: 0, logCrisisReynolds: 0 };
   return roundBarDrag(Re, roundBarSurface(relativeRoughness, 1), inclinationCosine, out);
+}
+
+/** A point of a source about the smooth bar, in the model's own regime. */
+export function roundBarSeries(source: string, basis: SeriesBasis, Re: number): SeriesPoint {
+  const regime = roundBarRegimes[curveAt(Re).regime] ?? '';
+  return { source, basis, regime: `round bar, ${regime}`, range: () => curveAt(Re) };
 }
 
 /** [formula's name, title, confidence, tolerance, reason, [Re, value]...]: formulas that the table's nodes stand on. */
@@ -56,8 +74,8 @@ const fits = [
   ],
 ] as const;
 
-const fitChecks = fits.flatMap(([name, title, tolerance, reason, points]) =>
-  within(
+const fitChecks = fits.flatMap(([name, title, tolerance, reason, points]) => {
+  const checks = within(
     {
       topic,
       kind: 'transcription',
@@ -73,8 +91,9 @@ const fitChecks = fits.flatMap(([name, title, tolerance, reason, points]) =>
       printed,
       () => curveAt(Re).best,
     ]),
-  ),
-);
+  );
+  return inSeries(checks, (index) => roundBarSeries(title, 'fit', points[index]?.[0] ?? NaN));
+});
 
 const formulaCommon = { topic, kind: 'transcription', confidence: 'second-hand', unit: '1' } as const;
 const asElsewhere = [{ relative: 0.05 }, 'as at other Reynolds numbers'] as const;
@@ -89,6 +108,7 @@ const fitDisagreements: readonly PublishedCheck[] = [
     [['bar-cheng-100', 'smooth cylinder at Re 100', '1.3285', () => curveAt(1e2).best]],
   ).map((check) => ({
     ...check,
+    series: roundBarSeries('Cheng 2013, J. Hydraul. Eng. 139, 602', 'fit', 1e2),
     knownDisagreement: {
       reason:
         "at Re 1e2 the published curves run from 1.33 (Cheng) over 1.40 (Wieselsberger) to 1.45 (Sucker and Brauer); the model takes Wieselsberger's, with 1.26 to 1.50 as its range",
@@ -104,6 +124,7 @@ const fitDisagreements: readonly PublishedCheck[] = [
     [['bar-sucker-brauer-1', 'smooth cylinder at Re 1', '9.94', () => curveAt(1).best]],
   ).map((check) => ({
     ...check,
+    series: roundBarSeries('Sucker and Brauer 1975, Wärme- und Stoffübertragung 8, 149', 'fit', 1),
     knownDisagreement: {
       reason:
         'below Re 3 the table follows Cheng 2013, and Sucker and Brauer lie under its low edge (10.4 at Re 1); no fitting on a boat is there',
@@ -201,6 +222,17 @@ const curves = [
   ],
 ] as const;
 
+/** A design curve of a code speaks for no measurement; three readings of Roshko's one work are one source. */
+function curveSource(title: string): string | null {
+  if (title.startsWith('DNV')) return null;
+  return title.includes('Roshko') ? 'Roshko 1961, J. Fluid Mech. 10, 345' : title;
+}
+
+function curveSeries(title: string, Re: number): Pick<PublishedCheck, 'series'> {
+  const source = curveSource(title);
+  return source === null ? {} : { series: roundBarSeries(source, 'measured', Re) };
+}
+
 const curveChecks: PublishedCheck[] = curves.flatMap(([title, confidence, points], author) =>
   points.map(([Re, printedText], point): PublishedCheck => ({
     id: `bar-curve-${author + 1}-${point + 1}`,
@@ -216,6 +248,7 @@ const curveChecks: PublishedCheck[] = curves.flatMap(([title, confidence, points
     toleranceReason: 'inside low to high, give or take 5 % of a digitised chart',
     compute: () => curveAt(Re).best,
     band: () => curveAt(Re),
+    ...curveSeries(title, Re),
   })),
 );
 
@@ -227,30 +260,34 @@ const whiteCommon = {
   unit: '1',
 } as const;
 
-const whiteChecks: PublishedCheck[] = [
-  ...within(whiteCommon, { relative: 0.1 }, "the fit's own stated accuracy", [
-    ['bar-white-100', 'smooth cylinder at Re 100', '1.4642', () => curveAt(1e2).best],
-    ['bar-white-10000', 'smooth cylinder at Re 1e4', '1.0215', () => curveAt(1e4).best],
-  ]),
-  ...within(whiteCommon, { relative: 0.1 }, "the fit's own stated accuracy", [
-    ['bar-white-2000', 'smooth cylinder at Re 2000', '1.0630', () => curveAt(2e3).best],
-  ]).map((check) => ({
-    ...check,
-    knownDisagreement: {
-      reason: 'the short fit has no dip near Re 2000; every measured curve has (0.90 to 0.93)',
-      relative: -0.125,
-    },
-  })),
-  ...within(whiteCommon, { relative: 0.1 }, "the fit's own stated accuracy", [
-    ['bar-white-50000', 'smooth cylinder at Re 5e4', '1.0074', () => curveAt(5e4).best],
-  ]).map((check) => ({
-    ...check,
-    knownDisagreement: {
-      reason: 'the short fit is about 16 % below the measured plateau where stanchions work',
-      relative: 0.191,
-    },
-  })),
-];
+const whiteReynolds = [1e2, 1e4, 2e3, 5e4];
+const whiteChecks: PublishedCheck[] = inSeries(
+  [
+    ...within(whiteCommon, { relative: 0.1 }, "the fit's own stated accuracy", [
+      ['bar-white-100', 'smooth cylinder at Re 100', '1.4642', () => curveAt(1e2).best],
+      ['bar-white-10000', 'smooth cylinder at Re 1e4', '1.0215', () => curveAt(1e4).best],
+    ]),
+    ...within(whiteCommon, { relative: 0.1 }, "the fit's own stated accuracy", [
+      ['bar-white-2000', 'smooth cylinder at Re 2000', '1.0630', () => curveAt(2e3).best],
+    ]).map((check) => ({
+      ...check,
+      knownDisagreement: {
+        reason: 'the short fit has no dip near Re 2000; every measured curve has (0.90 to 0.93)',
+        relative: -0.125,
+      },
+    })),
+    ...within(whiteCommon, { relative: 0.1 }, "the fit's own stated accuracy", [
+      ['bar-white-50000', 'smooth cylinder at Re 5e4', '1.0074', () => curveAt(5e4).best],
+    ]).map((check) => ({
+      ...check,
+      knownDisagreement: {
+        reason: 'the short fit is about 16 % below the measured plateau where stanchions work',
+        relative: 0.191,
+      },
+    })),
+  ],
+  (index) => roundBarSeries(whiteCommon.source.title, 'fit', whiteReynolds[index] ?? NaN),
+);
 
 /** The smooth curve against the formulas and charts it was drawn from, and one it was not. */
 export const roundBarCurveChecks: readonly PublishedCheck[] = [

@@ -1,5 +1,5 @@
-import { sphereDrag, sphereSurface, type SphereDrag } from '../../src/physics/body/sphere';
-import { within, type PublishedCheck } from './publishedCheck';
+import { sphereDrag, sphereRegimes, sphereSurface, type SphereDrag } from '../../src/physics/body/sphere';
+import { inSeries, within, type PublishedCheck, type SeriesBasis, type SeriesPoint } from './publishedCheck';
 
 const topic = 'Spheres';
 
@@ -7,6 +7,12 @@ const topic = 'Spheres';
 export function sphereAt(Re: number, relativeRoughness = 0): SphereDrag {
   const out = { best: 0, low: 0, high: 0, regime: 0, logCrisisReynolds: 0 };
   return sphereDrag(Re, sphereSurface(relativeRoughness, 1), out);
+}
+
+function sphereSeries(source: string, basis: SeriesBasis, Re: number, roughness = 0): SeriesPoint {
+  const regime = sphereRegimes[sphereAt(Re, roughness).regime] ?? '';
+  const surface = roughness > 0 ? 'rough sphere' : 'sphere';
+  return { source, basis, regime: `${surface}, ${regime}`, range: () => sphereAt(Re, roughness) };
 }
 
 /** [short name, title, [Re, value]...]: formulas that the table was drawn through. */
@@ -60,8 +66,9 @@ export const sphereCurves = [
 function inBand(
   check: Omit<
     PublishedCheck,
-    'topic' | 'unit' | 'printed' | 'tolerance' | 'toleranceReason' | 'compute' | 'band'
+    'topic' | 'unit' | 'printed' | 'tolerance' | 'toleranceReason' | 'compute' | 'band' | 'series'
   >,
+  basis: SeriesBasis,
   Re: number,
   relativeRoughness = 0,
 ): PublishedCheck {
@@ -74,6 +81,7 @@ function inBand(
     toleranceReason: 'inside low to high, give or take 5 % of a chart or fit',
     compute: () => sphereAt(Re, relativeRoughness).best,
     band: () => sphereAt(Re, relativeRoughness),
+    series: sphereSeries(check.source.title, basis, Re, relativeRoughness),
   };
 }
 
@@ -88,6 +96,7 @@ const curveChecks = sphereCurves.flatMap(([name, title, points]) =>
         what: `smooth sphere at Re ${Re}: inside the band that was drawn around it`,
         printedText,
       },
+      'fit',
       Re,
     );
     return check;
@@ -113,6 +122,7 @@ const measured: readonly PublishedCheck[] = [
         what: `smooth sphere at Re ${Re}`,
         printedText,
       },
+      'measured',
       Re,
     ),
   ),
@@ -125,6 +135,7 @@ const measured: readonly PublishedCheck[] = [
       what: 'smooth sphere at Re 7.86e5',
       printedText: '0.13',
     },
+    'measured',
     7.86e5,
   ),
 ];
@@ -142,6 +153,7 @@ const disagreement: PublishedCheck = {
   tolerance: { relative: 0.05 },
   toleranceReason: '5 % of a chart',
   compute: () => sphereAt(1e4).best,
+  series: sphereSeries(achenbachTitle, 'measured', 1e4),
   knownDisagreement: {
     reason:
       'the replotted line is a rounded plateau of 0.47 from 1e4 up, below where Achenbach measured (5e4); the fitted curves have 0.39 to 0.43 at 1e4 and reach 0.47 at 5e4',
@@ -161,34 +173,41 @@ const external: readonly PublishedCheck[] = [
       what: 'smooth sphere at Re 1e6',
       printedText: '0.2125',
     },
+    'fit',
     1e6,
   ),
-  ...within(
-    {
-      topic,
-      kind: 'external',
-      source: { title: programTitle, where: 'value in its tests, Re 200' },
-      confidence: 'second-hand',
-      unit: '1',
-    },
-    { relative: 0.05 },
-    'published fits differ by 5 % here',
-    [['sphere-barati-200', 'smooth sphere at Re 200', '0.7682', () => sphereAt(200).best]],
+  ...inSeries(
+    within(
+      {
+        topic,
+        kind: 'external',
+        source: { title: programTitle, where: 'value in its tests, Re 200' },
+        confidence: 'second-hand',
+        unit: '1',
+      },
+      { relative: 0.05 },
+      'published fits differ by 5 % here',
+      [['sphere-barati-200', 'smooth sphere at Re 200', '0.7682', () => sphereAt(200).best]],
+    ),
+    () => sphereSeries(programTitle, 'fit', 200),
   ),
-  ...within(
-    {
-      topic,
-      kind: 'external',
-      source: { title: 'Cengel and Cimbala, Fluid Mechanics', where: 'table 11-2, sphere' },
-      confidence: 'second-hand',
-      unit: '1',
-    },
-    { absolute: 0.05 },
-    'half a unit of the last printed digit; the handbook names no Reynolds number here',
-    [
-      ['sphere-handbook-laminar', 'sphere, laminar (taken at Re 1e5)', '0.5', () => sphereAt(1e5).best],
-      ['sphere-handbook-turbulent', 'sphere, turbulent (taken at Re 2e6)', '0.2', () => sphereAt(2e6).best],
-    ],
+  ...inSeries(
+    within(
+      {
+        topic,
+        kind: 'external',
+        source: { title: 'Cengel and Cimbala, Fluid Mechanics', where: 'table 11-2, sphere' },
+        confidence: 'second-hand',
+        unit: '1',
+      },
+      { absolute: 0.05 },
+      'half a unit of the last printed digit; the handbook names no Reynolds number here',
+      [
+        ['sphere-handbook-laminar', 'sphere, laminar (taken at Re 1e5)', '0.5', () => sphereAt(1e5).best],
+        ['sphere-handbook-turbulent', 'sphere, turbulent (taken at Re 2e6)', '0.2', () => sphereAt(2e6).best],
+      ],
+    ),
+    (index) => sphereSeries('Cengel and Cimbala, Fluid Mechanics', 'handbook', index === 0 ? 1e5 : 2e6),
   ),
   inBand(
     {
@@ -202,6 +221,7 @@ const external: readonly PublishedCheck[] = [
       what: 'smooth sphere at Re 1e6',
       printedText: '0.10',
     },
+    'handbook',
     1e6,
   ),
 ];
@@ -219,30 +239,34 @@ const rough: readonly PublishedCheck[] = [
       what: 'rough sphere at Re 1e6 (taken at k/d 0.0025)',
       printedText: '0.40',
     },
+    'handbook',
     1e6,
     2.5e-3,
   ),
-  ...within(
-    {
-      topic,
-      kind: 'transcription',
-      source: {
-        title: 'Achenbach 1974, J. Fluid Mech. 65, 113, abstract',
-        where: 'transcritical drag coefficient of rough spheres, maximum',
+  ...inSeries(
+    within(
+      {
+        topic,
+        kind: 'transcription',
+        source: {
+          title: 'Achenbach 1974, J. Fluid Mech. 65, 113, abstract',
+          where: 'transcritical drag coefficient of rough spheres, maximum',
+        },
+        confidence: 'read',
+        unit: '1',
       },
-      confidence: 'read',
-      unit: '1',
-    },
-    { absolute: 0.005 },
-    'the roughest sphere far behind its crisis is this number',
-    [
+      { absolute: 0.005 },
+      'the roughest sphere far behind its crisis is this number',
       [
-        'sphere-achenbach-rough',
-        'rough sphere at Re 5e6, k/d 0.0125',
-        '0.4',
-        () => sphereAt(5e6, 1.25e-2).best,
+        [
+          'sphere-achenbach-rough',
+          'rough sphere at Re 5e6, k/d 0.0125',
+          '0.4',
+          () => sphereAt(5e6, 1.25e-2).best,
+        ],
       ],
-    ],
+    ),
+    () => sphereSeries('Achenbach 1974, J. Fluid Mech. 65, 113', 'measured', 5e6, 1.25e-2),
   ),
   ...within(
     {

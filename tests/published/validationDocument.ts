@@ -1,4 +1,6 @@
 import type { Confidence } from '../../src/physics/sources';
+import { calibrationSection } from './calibrationDocument';
+import { median, table } from './documentTables';
 import { judgeCheck, type Verdict } from './judgeCheck';
 import { checkKinds, type CheckKind, type PublishedCheck } from './publishedCheck';
 
@@ -73,14 +75,6 @@ function toleranceText({ tolerance, toleranceReason }: PublishedCheck): string {
   return `${size}: ${toleranceReason}`;
 }
 
-function tableRow(cells: readonly string[]): string {
-  return `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
-}
-
-function table(head: readonly string[], rows: readonly (readonly string[])[]): string[] {
-  return [tableRow(head), tableRow(head.map(() => '---')), ...rows.map(tableRow)];
-}
-
 function checkTable(judged: readonly Judged[]): string[] {
   const head = [
     'check',
@@ -107,13 +101,6 @@ function checkTable(judged: readonly Judged[]): string[] {
       toleranceText(check),
     ]),
   );
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const middle = sorted.length / 2;
-  const upper = sorted[Math.floor(middle)] ?? NaN;
-  return Number.isInteger(middle) ? ((sorted[middle - 1] ?? NaN) + upper) / 2 : upper;
 }
 
 function unsigned(relative: number): string {
@@ -225,6 +212,8 @@ export function validationDocument(checks: readonly PublishedCheck[]): string {
       ['check', 'kind', 'what', 'source', 'confidence', 'printed', 'computed', 'difference', 'reason'],
       disagreeing.map(disagreementRow),
     ),
+    '',
+    ...calibrationSection(checks),
     ...topics.flatMap((topic) => [
       '',
       `## ${topic}`,

@@ -1,7 +1,20 @@
 import type { RoundBarDrag } from '../../src/physics/section/roundBar';
-import { strandedCableCoefficient, wireDrag, type WireConstruction } from '../../src/physics/section/wire';
+import {
+  strandedCableCoefficient,
+  wireDrag,
+  wireRegimes,
+  type WireConstruction,
+} from '../../src/physics/section/wire';
 import { outerStrandRatio } from '../../src/physics/section/wireTable';
-import { toLastDigit, within, type PublishedCheck, type Row } from './publishedCheck';
+import {
+  inSeries,
+  toLastDigit,
+  within,
+  type PublishedCheck,
+  type Row,
+  type SeriesBasis,
+  type SeriesPoint,
+} from './publishedCheck';
 
 const topic = 'Wires and ropes';
 
@@ -9,6 +22,17 @@ const topic = 'Wires and ropes';
 export function wireAt(construction: WireConstruction, Re: number): RoundBarDrag {
   const out = { best: 0, low: 0, high: 0, regime: 0, logCrisisReynolds: 0 };
   return wireDrag(construction, Re, 1, out);
+}
+
+/** Laid wires of any construction are one family; the braid has a source of its own or none. */
+function wireSeries(
+  source: string,
+  basis: SeriesBasis,
+  construction: WireConstruction,
+  Re: number,
+): SeriesPoint {
+  const regime = wireRegimes(construction)[wireAt(construction, Re).regime] ?? '';
+  return { source, basis, regime: `laid wire, ${regime}`, range: () => wireAt(construction, Re) };
 }
 
 const hoerner = {
@@ -35,11 +59,8 @@ const strandChecks = toLastDigit(
   ]),
 );
 
-const betweenStrands = within(
-  hoerner,
-  { absolute: 5e-4 },
-  'the node is the straight line to three decimals',
-  [
+const betweenStrands = inSeries(
+  within(hoerner, { absolute: 5e-4 }, 'the node is the straight line to three decimals', [
     [
       'wire-strand-node-1x19',
       'straight line at an outer strand of 0.2, against the node of 1 x 19 at Re 1e4',
@@ -64,19 +85,24 @@ const betweenStrands = within(
       '1.0529',
       () => strandedCableCoefficient(outerStrandRatio.strandedWire),
     ],
-  ],
+  ]),
+  (index) =>
+    wireSeries(hoerner.source.title, 'measured', index % 2 === 0 ? 'spiralStrand' : 'strandedWire', 1e4),
 );
 
-const farChecks = within(
-  hoerner,
-  { absolute: 0.005 },
-  'half a unit of the second decimal, as the others are printed',
-  (['spiralStrand', 'strandedWire'] as const).map((construction): Row => [
-    `wire-hoerner-1e6-${construction}`,
-    `stranded cable at Re 1e6 (${construction})`,
-    '1.0',
-    () => wireAt(construction, 1e6).best,
-  ]),
+const farChecks = inSeries(
+  within(
+    hoerner,
+    { absolute: 0.005 },
+    'half a unit of the second decimal, as the others are printed',
+    (['spiralStrand', 'strandedWire'] as const).map((construction): Row => [
+      `wire-hoerner-1e6-${construction}`,
+      `stranded cable at Re 1e6 (${construction})`,
+      '1.0',
+      () => wireAt(construction, 1e6).best,
+    ]),
+  ),
+  (index) => wireSeries(hoerner.source.title, 'measured', index === 0 ? 'spiralStrand' : 'strandedWire', 1e6),
 );
 
 const designChecks: readonly PublishedCheck[] = (
@@ -127,6 +153,7 @@ const conductors: readonly PublishedCheck[] = [
     toleranceReason: inBand,
     compute: () => wireAt('spiralStrand', conductorRe).best,
     band: () => wireAt('spiralStrand', conductorRe),
+    series: wireSeries('Xu, Deng, Hu, Ma 2019', 'measured', 'spiralStrand', conductorRe),
   },
   {
     id: 'wire-conductor-shen',
@@ -142,6 +169,7 @@ const conductors: readonly PublishedCheck[] = [
     toleranceReason: inBand,
     compute: () => wireAt('spiralStrand', conductorRe).best,
     band: () => wireAt('spiralStrand', conductorRe),
+    series: wireSeries('Shen, Bao, Qian, Guo, Song', 'measured', 'spiralStrand', conductorRe),
   },
   {
     id: 'wire-conductor-ratio',
@@ -175,6 +203,7 @@ const towCable: PublishedCheck = {
   tolerance: { relative: 0.1 },
   toleranceReason: 'an abstract of two figures',
   compute: () => wireAt('spiralStrand', 3e4).best,
+  series: wireSeries('Hydrodynamic loading on armored towcables', 'measured', 'spiralStrand', 3e4),
   knownDisagreement: {
     reason:
       'a long slack cable in water strums in its own vortices and drags more for it; the model is for a taut wire in air that stands still, and lock-in is not modelled',

@@ -1,0 +1,118 @@
+/**
+ * Where the calibration fails, and why the band stays as it is. The tests notice when one of these passes or another
+ * fails; no band was tuned to make one pass.
+ */
+export interface KnownMiss {
+  readonly regime: string;
+  readonly reason: string;
+}
+
+export interface UncoveredSource extends KnownMiss {
+  /** The source left out, by the beginning of its name. */
+  readonly source: string;
+}
+
+export const knownUncovered: readonly UncoveredSource[] = [
+  {
+    regime: 'round bar, recovery',
+    source: 'Achenbach and Heinecke 1981',
+    reason:
+      'at Re 1e6 tunnels differ by a factor of three (0.22 to 0.63) and this is the highest: without it nothing asks for so high an edge',
+  },
+  {
+    regime: 'round bar, creeping',
+    source: 'Sucker and Brauer 1975',
+    reason: 'at Re 1 the formula lies 16 % under Cheng’s; no fitting on a boat is there',
+  },
+  {
+    regime: 'round bar, creeping',
+    source: 'White',
+    reason:
+      'two sources are left, their middle lies under the model, and the shipped widths move down with it',
+  },
+  {
+    regime: 'round bar, dip',
+    source: 'White',
+    reason: 'the short fit, good to 10 %, has no dip; every measurement has one',
+  },
+  {
+    regime: 'laid wire, drift',
+    source: 'Hydrodynamic loading on armored towcables',
+    reason: 'a slack cable in water that strums, where the model is for a taut wire that stands still',
+  },
+  {
+    regime: 'ellipse along the wind, recovery',
+    source: 'Lindsey 1938',
+    reason:
+      'one source is left, and this one has twice its value; if its Reynolds number is on the chord the section is still laminar there',
+  },
+  {
+    regime: 'sphere, creeping',
+    source: 'Almedeij 2008',
+    reason: 'the others agree to 3 % at Re 1e2 to 1e3, and this fit lies 8 % under them at Re 200',
+  },
+  {
+    regime: 'sphere, plateau',
+    source: 'Achenbach 1972',
+    reason: 'replotted at Re 1e4, below where it was measured; no other source has a plateau so early',
+  },
+  {
+    regime: 'net, dense',
+    source: 'Richards and Robinson 1999',
+    reason: 'two sources that differ by 30 %: each lies at the edge of a band about the other',
+  },
+  {
+    regime: 'net, dense',
+    source: 'G. I. Taylor 1944',
+    reason: 'two sources that differ by 30 %: each lies at the edge of a band about the other',
+  },
+  {
+    regime: 'net, open',
+    source: 'Blevins',
+    reason:
+      'the only source with four kinds of mesh: the others agree among themselves better than the meshes do',
+  },
+];
+
+export const knownWidths: readonly KnownMiss[] = [
+  {
+    regime: 'round bar, two free ends',
+    reason:
+      'no coefficient of its own: the doubt is the other code’s factor and 4 % of scatter. Two tunnels agree with the factor to 3 % from l/d 2 up',
+  },
+  {
+    regime: 'rectangle, long flat plate across the flow',
+    reason:
+      'one band for all rectangles, whose low edge allows for turbulent air; the plate’s three sources differ by 11 % only',
+  },
+  {
+    regime: 'ellipse along the wind, plateau',
+    reason: 'drawn as a family of few sources: White’s and Lindsey’s numbers are from memory, the third is an abstract',
+  },
+  {
+    regime: 'ellipse across the wind',
+    reason: 'drawn as a family of few sources: all three are handbook values, two of them of a plate',
+  },
+  {
+    regime: 'ellipse along the wind, crisis',
+    reason: 'the band of the round bar’s crisis and 20 % more: the drag halves within a factor of two in Re',
+  },
+  {
+    regime: 'sphere, crisis',
+    reason:
+      'the low edge lets the crisis come a factor of two earlier in turbulent air, which no source in a tunnel shows',
+  },
+  {
+    regime: 'net, along the wind',
+    reason: 'from half to twice: one source beside a design guide, for a drag a tenth of that onto the face',
+  },
+  {
+    regime: 'fairing, drag, attached',
+    reason:
+      'the sources are smooth or tripped sections of 12 % thickness near Re 5e6 in tunnels; the band also holds early stall and a rough surface',
+  },
+  {
+    regime: 'fairing, drag, stall',
+    reason: 'a stall 2 deg earlier or later moves drag by a factor of ten',
+  },
+];
