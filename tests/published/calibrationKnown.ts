@@ -87,7 +87,8 @@ export const knownWidths: readonly KnownMiss[] = [
   },
   {
     regime: 'ellipse along the wind, plateau',
-    reason: 'drawn as a family of few sources: White’s and Lindsey’s numbers are from memory, the third is an abstract',
+    reason:
+      'drawn as a family of few sources: White’s and Lindsey’s numbers are from memory, the third is an abstract',
   },
   {
     regime: 'ellipse across the wind',

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { crossFlowDoubt } from '../../src/physics/section/crossFlowDoubt';
 import { moistStates } from './air';
 import { publishedChecks } from './checks';
 import { isAsStated, judgeCheck } from './judgeCheck';
+import { netAt } from './net';
 import {
   buckSaturationPa,
   chengDrag,
@@ -13,6 +15,7 @@ import {
   whiteDrag,
 } from './oracles';
 import { checkKinds, halfLastDigit, type PublishedCheck } from './publishedCheck';
+import { noneFound } from './validationDocument';
 
 const agreeing = publishedChecks.filter(({ knownDisagreement }) => knownDisagreement === undefined);
 const disagreeing = publishedChecks.filter(({ knownDisagreement }) => knownDisagreement !== undefined);
@@ -35,11 +38,30 @@ describe('known disagreements keep the size that was written down', () => {
 });
 
 describe('the registry', () => {
-  it('holds at least 50 agreeing checks, each kind counted apart', () => {
-    expect(agreeing.length).toBeGreaterThanOrEqual(50);
-    expect(countOf('external')).toBeGreaterThanOrEqual(15);
-    expect(countOf('measurement')).toBeGreaterThanOrEqual(12);
+  it('holds at least 120 agreeing checks, 25 of them external and 30 measured', () => {
+    expect(agreeing.length).toBeGreaterThanOrEqual(120);
+    expect(countOf('external')).toBeGreaterThanOrEqual(25);
+    expect(countOf('measurement')).toBeGreaterThanOrEqual(30);
     expect(countOf('transcription')).toBeGreaterThanOrEqual(50);
+  });
+
+  it('has a number from outside for every family, or says that none was found', () => {
+    const withOutside = new Set(
+      publishedChecks.filter(({ kind }) => kind !== 'transcription').map(({ topic }) => topic),
+    );
+    const without = new Set(publishedChecks.map(({ topic }) => topic).filter((one) => !withOutside.has(one)));
+    expect([...without].sort()).toEqual(Object.keys(noneFound).sort());
+  });
+
+  it('carries the wide band it speaks of where none was found', () => {
+    for (let solidity = 0.1; solidity <= 0.5; solidity += 0.01) {
+      const { normalCoefficientLow, normalCoefficientBest, normalCoefficientHigh } = netAt(solidity);
+      const half = (normalCoefficientHigh - normalCoefficientLow) / 2 / normalCoefficientBest;
+      expect(half).toBeGreaterThan(0.18);
+      expect(half).toBeLessThan(0.3);
+    }
+    expect(crossFlowDoubt(Math.cos(Math.PI / 3))).toBeCloseTo(0.2, 12);
+    expect(crossFlowDoubt(0)).toBeCloseTo(0.5, 12);
   });
 
   it('names every check once', () => {
