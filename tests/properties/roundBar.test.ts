@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { roundBarDrag, roundBarSurface, type RoundBarDrag } from '../../../src/physics/section/roundBar';
-import { roundBarNodes } from '../../../src/physics/section/roundBarTable';
+import { roundBarDrag, roundBarSurface, type RoundBarDrag } from '../../src/physics/section/roundBar';
+import { roundBarNodes, roundBarReynoldsRange } from '../../src/physics/section/roundBarTable';
 
 const roughnesses = [0, 1e-6, 1e-5, 3e-5, 1e-4, 5e-4, 2e-3, 1e-2, 5e-2];
 const cosines = [1, 0.9, Math.SQRT1_2, 0.6, 0.5, 0.2, 0];
@@ -112,5 +112,95 @@ describe('round bar', () => {
   it('holds its ends outside Re 1 to 1e7', () => {
     expect(dragAt(0, 0, 1).best).toBeCloseTo(11.9, 9);
     expect(dragAt(1e9, 0, 1).best).toBeCloseTo(0.67, 9);
+  });
+});
+
+/** The curve as it was drawn, "Re low best high", kept a second time so that a slip of the pen in the table shows. */
+const drawn = [
+  '1 10.4 11.9 13.4',
+  '3 5 5.73 6.5',
+  '10 2.55 2.87 3.25',
+  '30 1.68 1.8 2.1',
+  '100 1.26 1.4 1.5',
+  '200 1.13 1.27 1.38',
+  '500 0.99 1.1 1.22',
+  '1000 0.9 0.99 1.13',
+  '2000 0.86 0.93 1.11',
+  '5000 0.9 0.98 1.12',
+  '10000 1.01 1.1 1.21',
+  '20000 1.05 1.17 1.24',
+  '50000 1.05 1.2 1.25',
+  '75000 1.02 1.2 1.25',
+  '100000 0.86 1.2 1.25',
+  '125000 0.58 1.195 1.25',
+  '150000 0.44 1.18 1.24',
+  '200000 0.22 1.11 1.22',
+  '250000 0.2 0.98 1.19',
+  '300000 0.2 0.76 1.1',
+  '350000 0.2 0.58 0.94',
+  '400000 0.2 0.46 0.76',
+  '500000 0.2 0.33 0.52',
+  '700000 0.2 0.33 0.58',
+  '1000000 0.22 0.38 0.64',
+  '2000000 0.35 0.5 0.7',
+  '3500000 0.47 0.62 0.71',
+  '5000000 0.51 0.66 0.72',
+  '10000000 0.51 0.67 0.72',
+];
+
+describe('the curve of a round bar, worked by hand', () => {
+  it('has the nodes that were drawn', () => {
+    expect(roundBarNodes.map((node) => node.join(' '))).toEqual(drawn);
+    expect(roundBarReynoldsRange).toEqual({ from: 1, to: 10_000_000 });
+  });
+
+  it('changes its regimes at Re 200, 1e4, 1.8e5 and 5e5', () => {
+    for (const [Re, before] of [
+      [200, 0],
+      [1e4, 1],
+      [1.8e5, 2],
+      [5e5, 3],
+    ] as const) {
+      expect(dragAt(Re * 0.999, 0, 1).regime).toBe(before);
+      expect(dragAt(Re * 1.001, 0, 1).regime).toBe(before + 1);
+    }
+  });
+
+  it('meets the crisis earlier by 6000 / sqrt(k/d), on a ramp from Re 1e4 to 6.3e4, by a factor of ten at most', () => {
+    // k/d 1e-3: 6000 / sqrt(1e-3) = 189737, 0.19897 decades before 3e5. The ramp: half at 10^4.4, 0.15625 at 10^4.2.
+    expect(dragAt(1e5, 1e-3, 1).logCrisisReynolds).toBeCloseTo(5.19897, 5);
+    expect(dragAt(10 ** 4.79, 1e-3, 1).logCrisisReynolds).toBeLessThan(4.79 + 0.19897);
+    expect(dragAt(10 ** 4.4, 1e-3, 1).logCrisisReynolds).toBeCloseTo(4.4 + 0.5 * 0.19897, 5);
+    expect(dragAt(10 ** 4.2, 1e-3, 1).logCrisisReynolds).toBeCloseTo(4.2 + 0.15625 * 0.19897, 5);
+    // k/d 0.05: 26833, 1.0485 decades before 3e5.
+    expect(dragAt(1e5, 0.05, 1).logCrisisReynolds).toBeCloseTo(6, 10);
+    expect(dragAt(1e5, 0.05, 0.5).logCrisisReynolds).toBeCloseTo(6, 10);
+  });
+
+  it('moves with the inclination as cos^-1.87, held beyond 60 deg', () => {
+    expect(dragAt(1e5, 0, 0.8).logCrisisReynolds).toBeCloseTo(5 + 1.87 * 0.09691, 5);
+    expect(dragAt(1e5, 0, 0.5).logCrisisReynolds).toBeCloseTo(5 + 1.87 * 0.30103, 5);
+    expect(dragAt(1e5, 0, 0.3).logCrisisReynolds).toBeCloseTo(5 + 1.87 * 0.30103, 5);
+  });
+
+  it('lies halfway, in the logarithm, from the smooth curve to EN’s line behind the crisis of a rough bar', () => {
+    // Re 1e7 is beyond the table for either: smooth 0.67; EN 1.2 + 0.18 log10(10 k/d) / 1.4.
+    const line = (logTenK: number): number => 1.2 + (0.18 * logTenK) / 1.4;
+    expect(dragAt(1e7, 1e-3, 1).best).toBeCloseTo(Math.sqrt(0.67 * line(-2)), 10);
+    expect(dragAt(1e7, 1e-4, 1).best).toBeCloseTo(Math.sqrt(0.67 * line(-3)), 10);
+    // k/d 10^-4.5: half of the ramp from 1e-5 to 1e-4, so a quarter; 10^-4.75: 0.15625 of it.
+    expect(dragAt(1e7, 10 ** -4.5, 1).best).toBeCloseTo(0.67 * (line(-3.5) / 0.67) ** 0.25, 10);
+    expect(dragAt(1e7, 10 ** -4.75, 1).best).toBeCloseTo(0.67 * (line(-3.75) / 0.67) ** (0.15625 / 2), 10);
+    expect(dragAt(1e7, 1e-3, 1).high).toBeCloseTo(line(-2), 10);
+    expect(dragAt(1e7, 1e-5, 1).high).toBeCloseTo(0.72, 10);
+    expect(dragAt(1e7, 1e-3, 1).low).toBeCloseTo(0.51, 10);
+  });
+
+  it('has EN’s line, held below Re 1.8e5, as its high edge where that is higher, on the same ramp', () => {
+    // k/d 0.2 would be 1.2 + 0.18 x 0.30103 / (1 + 0.4 (log10 1.8e5 - 6)) = 1.27723 at Re 1e5.
+    expect(dragAt(1e5, 0.2, 1).high).toBeCloseTo(1.2 + (0.18 * 0.30103) / (1 + 0.4 * (5.2552725 - 6)), 5);
+    const held = 1.2 + (0.18 * 0.30103) / (1 + 0.4 * (5.2552725 - 6));
+    const smooth = Math.max(dragAt(10 ** 4.4, 0, 1).high, dragAt(10 ** 4.9, 0, 1).high);
+    expect(dragAt(10 ** 4.4, 0.2, 1).high).toBeCloseTo(smooth + 0.5 * (held - smooth), 5);
   });
 });

@@ -7,7 +7,7 @@ import {
   endFactor,
   type EndKind,
   type EndMethod,
-} from '../../../src/physics/section/endEffect';
+} from '../../src/physics/section/endEffect';
 
 const methods: readonly EndMethod[] = ['dnv', 'en'];
 const logSlenderness = fc.double({ min: -1, max: 4, noNaN: true });

@@ -1,0 +1,63 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, join, relative } from 'node:path';
+import ts from 'typescript';
+
+const testFolders = ['tests/published', 'tests/properties'];
+const searched = ['src/physics', 'src/units', 'src/project', ...testFolders];
+
+function filesBelow(root: string, folder: string): string[] {
+  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => `${folder}/${name.replaceAll('\\', '/')}`);
+}
+
+/** Files that a file imports by a relative path, types included. */
+function importsOf(root: string, file: string): string[] {
+  const text = readFileSync(join(root, file), 'utf8');
+  return ts
+    .preProcessFile(text)
+    .importedFiles.filter(({ fileName }) => fileName.startsWith('.'))
+    .map(({ fileName }) => `${relative(root, join(root, dirname(file), fileName)).replaceAll('\\', '/')}.ts`);
+}
+
+/** For every file, those that import it. */
+function importersOf(root: string): Map<string, string[]> {
+  const importers = new Map<string, string[]>();
+  for (const file of searched.flatMap((folder) => filesBelow(root, folder))) {
+    for (const imported of importsOf(root, file)) {
+      importers.set(imported, [...(importers.get(imported) ?? []), file]);
+    }
+  }
+  return importers;
+}
+
+/** Steps from a source file to each file that depends on it. */
+function distances(importers: ReadonlyMap<string, readonly string[]>, file: string): Map<string, number> {
+  const found = new Map([[file, 0]]);
+  for (const [at, steps] of found) {
+    for (const importer of importers.get(at) ?? []) {
+      if (!found.has(importer)) found.set(importer, steps + 1);
+    }
+  }
+  return found;
+}
+
+/**
+ * Tests of published numbers and properties that depend on a source file, in the order in which they are likely to
+ * notice soonest: the published numbers, which take half a second, then those named like the file, then the nearest.
+ */
+export function relatedTests(root: string, file: string): string[] {
+  const steps = distances(importersOf(root), file);
+  const name = basename(file, '.ts');
+  const rank = (test: string): number => {
+    if (test.startsWith('tests/published/')) return -3;
+    const stem = basename(test, '.test.ts');
+    if (stem === name) return -2;
+    return name.startsWith(stem) || stem.startsWith(name) ? -1 : (steps.get(test) ?? 0);
+  };
+  return [...steps.keys()]
+    .filter(
+      (path) => path.endsWith('.test.ts') && testFolders.some((folder) => path.startsWith(`${folder}/`)),
+    )
+    .sort((a, b) => rank(a) - rank(b) || a.localeCompare(b));
+}

@@ -1,0 +1,198 @@
+/**
+ * `npm run faults` multiplies every constant of the core by 1.1, one at a time, and asks whether a test of a published
+ * number or of a property notices. It takes hours; what was tried is kept in reports/faults.json and not tried again
+ * until the file changes.
+ *
+ *     --file=src/physics/section/   files whose path holds this
+ *     --limit=100                   at most so many this time
+ *     --every=10                    every tenth constant of a file only, for a sample
+ *     --nearest=6                   the six nearest test files only: quicker, and can only count too many survivors
+ *     --again                       tries survivors once more, after a test was added
+ *     --record                      writes tests/faults/faultSurvey.json, which docs/validation.md is written from
+ */
+import { fork, type ChildProcess } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { FaultAnswer, FaultJob } from './faultWorker';
+import { literalsOf, type Literal } from './literals';
+import { relatedTests } from './relatedTests';
+import { surveyPath, type FaultSurvey, type FileSurvey, type Finding } from './survey';
+
+const root = join(import.meta.dirname, '../..');
+const reportPath = join(root, 'reports/faults.json');
+/** A constant that sends a loop round for ever is noticed by the clock. */
+const patienceMs = 300_000;
+
+/** By file: the hash of the text that was tried, and what was found at each place. */
+type Report = Record<string, { hash: string; findings: Finding[] }>;
+
+function option(name: string): string | null {
+  const start = `--${name}=`;
+  return process.argv.find((word) => word.startsWith(start))?.slice(start.length) ?? null;
+}
+
+function sourceFiles(): string[] {
+  return readdirSync(join(root, 'src/physics'), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => `src/physics/${name.replaceAll('\\', '/')}`)
+    .sort();
+}
+
+function textOf(file: string): string {
+  return readFileSync(join(root, file), 'utf8');
+}
+
+function hashOf(text: string): string {
+  return createHash('sha256').update(text).digest('hex').slice(0, 16);
+}
+
+function readReport(): Report {
+  const report = existsSync(reportPath) ? (JSON.parse(readFileSync(reportPath, 'utf8')) as Report) : {};
+  const current = sourceFiles().map((file): [string, Report[string]] => {
+    const hash = hashOf(textOf(file));
+    const known = report[file];
+    return [file, known?.hash === hash ? known : { hash, findings: [] }];
+  });
+  return Object.fromEntries(current);
+}
+
+function writeReport(report: Report): void {
+  mkdirSync(join(root, 'reports'), { recursive: true });
+  writeFileSync(reportPath, JSON.stringify(report, null, 1));
+}
+
+function startWorker(): Promise<ChildProcess> {
+  const worker = fork(join(import.meta.dirname, 'faultWorker.ts'), { execArgv: ['--import', 'tsx'] });
+  return new Promise((resolve, reject) => {
+    worker.once('message', () => {
+      resolve(worker);
+    });
+    worker.once('exit', (code) => {
+      reject(new Error(`the worker ended with ${code ?? 'a signal'} before it began`));
+    });
+  });
+}
+
+function ask(worker: ChildProcess, job: FaultJob): Promise<string | null> {
+  return new Promise((resolve, reject) => {
+    const done = (then: () => void): void => {
+      clearTimeout(clock);
+      worker.removeAllListeners();
+      then();
+    };
+    const clock = setTimeout(() => {
+      done(() => {
+        worker.kill('SIGKILL');
+        resolve('timeout');
+      });
+    }, patienceMs);
+    worker.once('message', (answer: FaultAnswer) => {
+      done(() => {
+        resolve(answer.noticedBy);
+      });
+    });
+    worker.once('exit', (code) => {
+      done(() => {
+        reject(new Error(`the worker ended with ${code ?? 'a signal'}`));
+      });
+    });
+    worker.send(job);
+  });
+}
+
+/** Constants still to be tried, file by file. */
+function jobs(report: Report): Literal[] {
+  const part = option('file') ?? '';
+  const every = Number(option('every') ?? 1);
+  const again = process.argv.includes('--again');
+  return sourceFiles()
+    .filter((file) => file.includes(part))
+    .flatMap((file) => {
+      const known = report[file]?.findings ?? [];
+      const settled = new Set(
+        known.filter(({ noticedBy }) => noticedBy !== null || !again).map(({ from }) => from),
+      );
+      return literalsOf(file, textOf(file))
+        .filter(({ excluded }) => excluded === null)
+        .filter((literal, index) => index % every === 0 && !settled.has(literal.from));
+    })
+    .slice(0, Number(option('limit') ?? Infinity));
+}
+
+function keep(report: Report, { file, line, from, text, context }: Literal, noticedBy: string | null): void {
+  const entry = report[file];
+  if (entry === undefined) throw new Error(`${file} is not in the report`);
+  entry.findings = [
+    ...entry.findings.filter((finding) => finding.from !== from),
+    { file, line, from, text, context, noticedBy },
+  ].sort((a, b) => a.from - b.from);
+  writeReport(report);
+}
+
+function surveyOf(report: Report): FaultSurvey {
+  const files = Object.entries(report).map(([file, { findings }]): FileSurvey => {
+    const literals = literalsOf(file, textOf(file));
+    const excluded = literals.filter((literal) => literal.excluded !== null).length;
+    return {
+      file,
+      constants: literals.length,
+      excluded,
+      tried: findings.length,
+      noticed: findings.filter(({ noticedBy }) => noticedBy !== null).length,
+    };
+  });
+  const survivors = Object.values(report).flatMap(({ findings }) =>
+    findings.filter(({ noticedBy }) => noticedBy === null),
+  );
+  return { files: files.filter(({ constants }) => constants > 0), survivors };
+}
+
+function summary({ files }: FaultSurvey): string {
+  const sum = (count: (file: FileSurvey) => number): number =>
+    files.reduce((total, file) => total + count(file), 0);
+  const tried = sum((file) => file.tried);
+  const noticed = sum((file) => file.noticed);
+  const open = sum((file) => file.constants - file.excluded);
+  return `${noticed} of ${tried} noticed (${((100 * noticed) / tried).toFixed(1)} %); ${open} constants in all`;
+}
+
+/** A test that fails without any fault would notice everything, and every count would be worthless. */
+async function refuseFailingTest(worker: ChildProcess, test: string): Promise<void> {
+  if ((await ask(worker, { literal: null, tests: [test] })) !== null) {
+    throw new Error(`${test} fails without any fault`);
+  }
+}
+
+async function run(): Promise<void> {
+  const report = readReport();
+  const open = jobs(report);
+  console.log(`${open.length} constants to try`);
+  let worker = open.length === 0 ? null : await startWorker();
+  const checked = new Set<string>();
+  const nearest = Number(option('nearest') ?? Infinity);
+  for (const literal of open) {
+    worker ??= await startWorker();
+    const tests = relatedTests(root, literal.file).slice(0, nearest);
+    const noticedBy = await ask(worker, { literal, tests });
+    if (noticedBy === 'timeout') worker = null;
+    else if (noticedBy !== null && !checked.has(noticedBy)) {
+      await refuseFailingTest(worker, noticedBy);
+      checked.add(noticedBy);
+    }
+    keep(report, literal, noticedBy);
+    console.log(
+      `${literal.file}:${literal.line} ${literal.text}: ${noticedBy ?? `SURVIVED  ${literal.context}`}`,
+    );
+  }
+  worker?.kill();
+  const survey = surveyOf(report);
+  console.log(summary(survey));
+  if (process.argv.includes('--record')) writeFileSync(surveyPath, `${JSON.stringify(survey, null, 2)}\n`);
+}
+
+// A worker whose parent has gone ends by itself.
+await run().catch((error: unknown) => {
+  console.error(error instanceof Error ? error.message : error);
+  process.exit(1);
+});
