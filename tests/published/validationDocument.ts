@@ -1,6 +1,7 @@
 import type { Confidence } from '../../src/physics/sources';
 import { calibrationSection } from './calibrationDocument';
 import { median, table } from './documentTables';
+import { faultsSection } from './faultsDocument';
 import { judgeCheck, type Verdict } from './judgeCheck';
 import { checkKinds, type CheckKind, type PublishedCheck } from './publishedCheck';
 
@@ -252,6 +253,8 @@ export function validationDocument(checks: readonly PublishedCheck[]): string {
     ),
     '',
     ...calibrationSection(checks),
+    '',
+    ...faultsSection(),
     ...topics.flatMap((topic) => [
       '',
       `## ${topic}`,
