@@ -15,7 +15,7 @@ export interface Literal {
 }
 
 /** What is multiplied with every constant in turn. */
-export const faultFactor = 1.1;
+const faultFactor = 1.1;
 
 /** Names whose constants decide how a number is found or kept, not what it is. */
 const methodNames: Readonly<Record<string, string>> = {

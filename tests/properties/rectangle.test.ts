@@ -2,9 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyStrip, type StripCoefficients, type StripFlow } from '../../src/physics/section/memberFamily';
 import {
+  cornerFactor,
   plateEndFactor,
   plateEndNodes,
   sharpRectangleCoefficient,
+  rectangleAxis,
+  rectangleRegime,
+  sectionOffAxisBand,
   sharpRectangleNodes,
 } from '../../src/physics/section/rectangle';
 import { prepareRectangle } from '../../src/physics/section/rectangleSection';
@@ -122,5 +126,114 @@ describe('rectangular section', () => {
   it('has no end effect when it is long', () => {
     expect(prepareRectangle(1, 0.3, 0, null).endFactor('dnv', 1e4, 5, 0)).toBe(1);
     expect(prepareRectangle(1, 0.3, 0, null).endFactor('en', 1e4, 5, 0)).toBe(1);
+  });
+});
+
+function axis(depthOverWidth: number, radiusOverWidth: number, Re: number) {
+  return rectangleAxis(depthOverWidth, radiusOverWidth, Math.log10(Re), { best: 0, low: 0, high: 0 });
+}
+
+describe('a rectangle, worked by hand', () => {
+  it('has EN’s corner points and DNV’s plate, kept a second time', () => {
+    expect(sharpRectangleNodes.map((node) => node.join(' '))).toEqual([
+      '0.2 2',
+      '0.6 2.35',
+      '0.7 2.4',
+      '1 2.1',
+      '2 1.65',
+      '5 1',
+      '10 0.9',
+    ]);
+    expect(plateEndNodes.map((node) => node.join(' '))).toEqual([
+      '2 0.62',
+      '5 0.66',
+      '10 0.69',
+      '20 0.81',
+      '40 0.87',
+      '50 0.9',
+      '100 0.95',
+      '200 1',
+    ]);
+  });
+
+  it('loses half of its force to corners of a fifth of the width, in a straight line, and no more', () => {
+    for (const [radius, factor] of [
+      [0, 1],
+      [0.05, 0.875],
+      [0.1, 0.75],
+      [0.2, 0.5],
+      [0.5, 0.5],
+    ] as const) {
+      expect(cornerFactor(radius)).toBeCloseTo(factor, 12);
+    }
+  });
+
+  it('has a band of -20 / +12 % when sharp, +20 % when rounded, and half of the low edge lost by Re 4e5', () => {
+    const sharp = axis(1, 0, 1e6);
+    expect(sharp.best).toBeCloseTo(2.1, 12);
+    expect(sharp.low).toBeCloseTo(2.1 * 0.8, 12);
+    expect(sharp.high).toBeCloseTo(2.1 * 1.12, 12);
+    for (const [Re, left] of [
+      [1e5, 1],
+      [2e5, 0.75],
+      [4e5, 0.5],
+    ] as const) {
+      const rounded = axis(1, 0.2, Re);
+      expect(rounded.best).toBeCloseTo(1.05, 12);
+      expect(rounded.low).toBeCloseTo(1.05 * 0.8 * left, 12);
+      expect(rounded.high).toBeCloseTo(1.05 * 1.2, 12);
+    }
+    expect(axis(1, 0.2, 1.1e5).low).toBeLessThan(1.05 * 0.8 - 1e-3);
+    expect(axis(1, 0.2, 3.9e5).low).toBeGreaterThan(1.05 * 0.4 + 1e-4);
+    expect(axis(1, 0.1, 4e5).low).toBeCloseTo(2.1 * 0.75 * 0.8 * 0.75, 12);
+  });
+
+  it('is -15 / +25 % good at 45 deg, and changes its regime at 15 deg from either axis', () => {
+    expect(sectionOffAxisBand).toEqual({ low: -0.15, high: 0.25 });
+    const oblique = at(0.5, 0, 1e5, 45 * degree);
+    const [along, across] = [axis(2, 0, 5e4), axis(0.5, 0, 1e5)];
+    expect(oblique.dragLow).toBeCloseTo(0.85 * (0.25 * along.low + 0.5 * across.low), 12);
+    expect(oblique.dragHigh).toBeCloseTo(1.25 * (0.25 * along.high + 0.5 * across.high), 12);
+    const regimes = [14.9, 15.1, 74.9, 75.1].map((deg) => rectangleRegime(deg * degree));
+    expect(regimes).toEqual([0, 1, 1, 2]);
+  });
+
+  it('may lift like a wing when thin, 2 pi sin a cos a to 10 deg, gone at 18 deg and at t/c 0.25', () => {
+    const wing = (deg: number): number => 2 * Math.PI * Math.sin(deg * degree) * Math.cos(deg * degree);
+    const plain = (thicknessM: number, deg: number): number => {
+      const [along, across] = [axis(1 / thicknessM, 0, 1e5 * thicknessM), axis(thicknessM, 0, 1e5)];
+      const off = 1 + 0.25 * Math.sin(2 * deg * degree) ** 2;
+      return (across.high - along.high * thicknessM) * Math.sin(deg * degree) * Math.cos(deg * degree) * off;
+    };
+    const liftHigh = (thicknessM: number, deg: number): number =>
+      at(thicknessM, 0, 1e5, deg * degree).liftHigh;
+    expect(liftHigh(0.05, 5)).toBeCloseTo(wing(5), 12);
+    expect(liftHigh(0.1, 10)).toBeCloseTo(wing(10), 12);
+    expect(liftHigh(0.05, 14)).toBeCloseTo(0.5 * wing(14), 12);
+    expect(liftHigh(0.1, 10.5)).toBeLessThan(wing(10.5) - 1e-3);
+    expect(liftHigh(0.175, 5)).toBeCloseTo(Math.max(0.5 * wing(5), plain(0.175, 5)), 12);
+    expect(liftHigh(0.12, 5)).toBeLessThan(wing(5) - 1e-3);
+    expect(liftHigh(0.05, 18)).toBeCloseTo(plain(0.05, 18), 12);
+    expect(liftHigh(0.25, 5)).toBeCloseTo(plain(0.25, 5), 12);
+  });
+
+  it('becomes round from a roundness of 0.4 up, a square only, by halves in between', () => {
+    const [Re, angle] = [1e5, 0];
+    const round = emptyStrip();
+    prepareRoundBar(1, 0, null).strip(flow(Re, angle), round, true);
+    const square = (share: number): number => axis(1, share / 2, Re).best;
+    expect(at(1, 0.4, Re, angle).drag).toBeCloseTo(square(0.4), 12);
+    expect(at(1, 0.7, Re, angle).drag).toBeCloseTo((square(0.7) + round.drag) / 2, 12);
+    expect(at(2, 1, Re, angle).drag).toBeCloseTo(axis(0.5, 0.25, Re).best * 2, 12);
+    const partly = at(Math.SQRT2, 1, Re, angle).drag;
+    const asBox = Math.SQRT2 * axis(Math.SQRT1_2, 0.5 * Math.SQRT1_2, Re * Math.SQRT2).best;
+    expect(partly).toBeCloseTo(asBox + 0.5 * (round.drag - asBox), 9);
+  });
+
+  it('has the perimeter of its sides less what the corners cut off', () => {
+    expect(prepareRectangle(0.2, 0.1, 0.02, null).perimeterM).toBeCloseTo(
+      0.4 - 0.16 + 0.2 + 2 * Math.PI * 0.02,
+      12,
+    );
   });
 });

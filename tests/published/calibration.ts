@@ -13,7 +13,7 @@ import type { Band, PublishedCheck, SeriesBasis } from './publishedCheck';
  * it holds the next one in 76 % of cases for three others, 86 % for four, 91 % for five and 97 % for eight (the test
  * draws them): a 90 % band where five or six sources speak.
  */
-export const enoughSources = 3;
+const enoughSources = 3;
 const widening = 0.5;
 
 export interface PlacedPoint {
