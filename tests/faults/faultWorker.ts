@@ -44,7 +44,7 @@ const vitest = await createVitest(
     setupFiles: ['tests/setup/sameCases.ts'],
     include: ['tests/published/*.test.ts', 'tests/properties/*.test.ts'],
   },
-  { configFile: false, plugins: [plugin] },
+  { plugins: [plugin] },
 );
 await vitest.standalone();
 
