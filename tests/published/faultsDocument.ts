@@ -1,3 +1,4 @@
+import { whyEquivalent } from '../faults/equivalents';
 import { readSurvey, type FaultSurvey, type FileSurvey } from '../faults/survey';
 import { table } from './documentTables';
 
@@ -34,8 +35,13 @@ function found({ files, survivors }: FaultSurvey): string[] {
     'Survivors:',
     '',
     ...table(
-      ['file', 'constant', 'line'],
-      survivors.map(({ file, text, context }) => [file, text, `\`${context}\``]),
+      ['file', 'constant', 'line', 'why'],
+      survivors.map((survivor) => [
+        survivor.file,
+        survivor.text,
+        `\`${survivor.context}\``,
+        whyEquivalent(survivor) ?? 'a gap in the tests that were run',
+      ]),
     ),
   ];
 }
