@@ -83,3 +83,26 @@ describe('ends', () => {
     expect(dnvEndFactor(10, Math.log10(2e5) + 0.16)).toBeCloseTo(0.82, 14);
   });
 });
+
+describe('between the nodes of DNV’s table', () => {
+  /** Kept a second time: l/d, below Re 2e5, above. */
+  const drawn = [
+    [2, 0.58, 0.8],
+    [5, 0.62, 0.8],
+    [10, 0.68, 0.82],
+    [20, 0.74, 0.9],
+    [40, 0.82, 0.98],
+    [50, 0.87, 0.99],
+    [100, 0.98, 1],
+    [200, 1, 1],
+  ] as const;
+
+  it('the factor lies half way where the logarithm of the slenderness does', () => {
+    drawn.slice(1).forEach(([right, below, above], i) => {
+      const [left, belowLeft, aboveLeft] = drawn[i] ?? [NaN, NaN, NaN];
+      const middle = Math.sqrt(left * right);
+      expect(dnvEndFactor(middle, 5)).toBeCloseTo((below + belowLeft) / 2, 12);
+      expect(dnvEndFactor(middle, 6)).toBeCloseTo((above + aboveLeft) / 2, 12);
+    });
+  });
+});

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { emptyFairing, fairingCoefficients } from '../../src/physics/section/fairing';
+import { fairingRowsAt, placeRow, rowValue } from '../../src/physics/section/fairingRows';
 import { prepareFairing } from '../../src/physics/section/fairingSection';
 import { emptyStrip, type StripCoefficients, type StripFlow } from '../../src/physics/section/memberFamily';
 
@@ -68,5 +69,22 @@ describe('a fairing ready for integration', () => {
     const strip = stripOf({ crossSpeedMs: 0 });
     expect(strip.reynolds).toBe(0);
     expect(Number.isFinite(strip.drag) && Number.isFinite(strip.logCrisisReynolds)).toBe(true);
+  });
+});
+
+describe('the stretches of incidence', () => {
+  const at = (degrees: number) =>
+    fairingCoefficients(0.18, 3e5, (degrees * Math.PI) / 180, 'turbulent', emptyFairing());
+
+  it('change at 30 and at 150 deg', () => {
+    expect([29.9, 30.1, 149.9, 150.1].map((degrees) => at(degrees).regime)).toEqual([1, 2, 2, 3]);
+  });
+
+  it('have the table’s own drag beyond square to the wind, whatever the surface', () => {
+    const rows = fairingRowsAt(0.18);
+    for (const degrees of [90, 93, 97, 120, 180]) {
+      const table = rowValue(rows.drag, placeRow(3e5, { row: 0, share: 0 }), degrees);
+      expect(at(degrees).drag).toBeCloseTo(table, 9);
+    }
   });
 });
