@@ -4,11 +4,17 @@ import { headText, shortUnit } from './columnWidths';
 import { columnHeads, isInSight, stateOf, type ColumnId } from './ledgerColumns';
 import type { RowSetting } from './rowSetting';
 
+interface LedgerHeadProps {
+  readonly setting: RowSetting;
+  /** Its place among all rows, where not all are drawn. */
+  readonly rowIndex: number | undefined;
+}
+
 /** Heads in lower case, the unit once under each; over the bars stands their scale. */
-export function LedgerHead({ setting }: { readonly setting: RowSetting }) {
+export function LedgerHead({ setting, rowIndex }: LedgerHeadProps) {
   return (
     <thead role="rowgroup">
-      <tr role="row">
+      <tr role="row" aria-rowindex={rowIndex}>
         <th role="columnheader" scope="col" className="column-number">
           <span className="visually-hidden">number</span>
         </th>

@@ -34,6 +34,8 @@ interface LedgerRowProps {
   readonly isPicked: boolean | undefined;
   /** True while name and size are fields. */
   readonly isInPlace: boolean;
+  /** Its place among all rows, where not all are drawn. */
+  readonly rowIndex: number | undefined;
   readonly handlers: RowHandlers;
 }
 
@@ -84,6 +86,7 @@ export const LedgerRowView = memo(function LedgerRowView({
   isTabStop,
   isPicked,
   isInPlace,
+  rowIndex,
   handlers,
 }: LedgerRowProps) {
   const { fittingId, fitting, number } = row;
@@ -94,6 +97,7 @@ export const LedgerRowView = memo(function LedgerRowView({
     <tr
       role="row"
       className={rowClass('ledger-row', isSelected, isPicked)}
+      aria-rowindex={rowIndex}
       onClick={(event) => {
         handlers.onPick(fittingId, pickKind(event));
       }}
@@ -206,6 +210,7 @@ export const ExcludedRow = memo(function ExcludedRow({
   isSelected,
   isTabStop,
   isPicked,
+  rowIndex,
   handlers,
 }: LedgerRowProps) {
   const { fittingId, fitting, number, excludedReason } = row;
@@ -215,6 +220,7 @@ export const ExcludedRow = memo(function ExcludedRow({
     <tr
       role="row"
       className={rowClass('ledger-row excluded', isSelected, isPicked)}
+      aria-rowindex={rowIndex}
       onClick={(event) => {
         handlers.onPick(fittingId, pickKind(event));
       }}

@@ -15,6 +15,17 @@ async function showPane(page: Page, name: string): Promise<void> {
   await page.locator('.side-words').getByText(name, { exact: true }).click();
 }
 
+/** A long ledger draws only the rows in sight: turns the wheel until the row is among them. */
+async function pickRow(page: Page, name: string): Promise<void> {
+  const row = page.getByRole('button', { name, exact: true });
+  await page.locator('.ledger-scroll').hover();
+  for (let turn = 0; turn < 40 && !(await row.isVisible()); turn += 1) {
+    await page.mouse.wheel(0, 300);
+    await page.waitForTimeout(50);
+  }
+  await row.click();
+}
+
 /**
  * Types into a field whose text reads "20.91 mm" with the caret behind the 9: takes the 9 away and types it again, so
  * that each key press is an edit of its own and a small one.
@@ -31,7 +42,7 @@ async function typing(field: Locator, page: Page, text: string): Promise<(turn: 
 const diameter: Case = {
   name: 'diameter of a row, a key',
   prepare: async (page) => {
-    await page.getByRole('button', { name: editedName, exact: true }).click();
+    await pickRow(page, editedName);
     await showPane(page, 'Edit');
     const pane = page.getByRole('region', { name: 'Edit', exact: true });
     return typing(pane.getByLabel('Diameter', { exact: true }), page, '20.91 mm');
