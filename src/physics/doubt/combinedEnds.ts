@@ -23,23 +23,40 @@ export function combinedEnds(
   sources: readonly { readonly up: Change; readonly down: Change }[],
   key: DoubtedKey,
 ): Range {
-  let mean = 0;
-  let most = 0;
-  let least = 0;
-  let variance = 0;
-  let third = 0;
-  for (const { up, down } of sources) {
-    if (up[key] === 0 && down[key] === 0) continue;
-    const above = Math.max(up[key], down[key], 0) / deviationsTo95;
-    const below = -Math.min(up[key], down[key], 0) / deviationsTo95;
-    const lean = above - below;
-    most += Math.max(up[key], down[key], 0);
-    least += Math.min(up[key], down[key], 0);
-    const own = above * below + lopsidedVariance * lean * lean;
-    mean += lean / rootTwoPi;
-    variance += own;
-    third += (lean / rootTwoPi) * (3 * own - lopsidedThird * lean * lean);
-  }
+  const sum = emptySum();
+  for (const { up, down } of sources) addSource(sum, up[key], down[key]);
+  return endsOf(sum);
+}
+
+/** What independent sources add up to: their moments, and their own ends in plain sums. */
+export interface SourceSum {
+  mean: number;
+  variance: number;
+  third: number;
+  most: number;
+  least: number;
+}
+
+export function emptySum(): SourceSum {
+  return { mean: 0, variance: 0, third: 0, most: 0, least: 0 };
+}
+
+/** Adds a source by the changes at its two states. */
+export function addSource(into: SourceSum, up: number, down: number): void {
+  if (up === 0 && down === 0) return;
+  const above = Math.max(up, down, 0) / deviationsTo95;
+  const below = -Math.min(up, down, 0) / deviationsTo95;
+  const lean = above - below;
+  const own = above * below + lopsidedVariance * lean * lean;
+  into.most += Math.max(up, down, 0);
+  into.least += Math.min(up, down, 0);
+  into.mean += lean / rootTwoPi;
+  into.variance += own;
+  into.third += (lean / rootTwoPi) * (3 * own - lopsidedThird * lean * lean);
+}
+
+/** The ends of the sum's range, see `combinedEnds`. */
+export function endsOf({ mean, variance, third, most, least }: SourceSum): Range {
   if (variance === 0) return { low: 0, high: 0 };
   const lean = leanFrom(variance, third);
   const product = Math.max(variance - lopsidedVariance * lean * lean, 0);

@@ -1,5 +1,5 @@
-import { doubtedKeys, type Change, type DoubtedKey, zeroChange } from '../fitting/outcome';
-import { combinedEnds } from './combinedEnds';
+import { type Change, type DoubtedKey, zeroChange } from '../fitting/outcome';
+import { addSource, combinedEnds, emptySum, endsOf } from './combinedEnds';
 import { doubtGroup, type DoubtGroup } from './doubtSource';
 
 /**
@@ -64,10 +64,38 @@ export function differenceOfDoubts(a: readonly DoubtChange[], b: readonly DoubtC
   ]);
 }
 
+/** The ends of the range of a difference, a - b, in one entry: those of `differenceOfDoubts`, without the other entries. */
+export function endsOfDifference(
+  a: readonly DoubtChange[],
+  b: readonly DoubtChange[],
+  key: DoubtedKey,
+): Range {
+  const byId = new Map<string, { up: number; down: number }>();
+  for (const { id, up, down } of a) addEntry(byId, id, up[key], down[key]);
+  for (const { id, up, down } of b) addEntry(byId, id, -up[key], -down[key]);
+  const sum = emptySum();
+  for (const { up, down } of byId.values()) addSource(sum, up, down);
+  return endsOf(sum);
+}
+
+function addEntry(
+  byId: Map<string, { up: number; down: number }>,
+  id: string,
+  up: number,
+  down: number,
+): void {
+  const known = byId.get(id);
+  if (known === undefined) byId.set(id, { up, down });
+  else {
+    known.up += up;
+    known.down += down;
+  }
+}
+
 /**
  * Combines doubts into ranges. Each source gives its largest change upwards and its largest downwards; both are the
- * ends of a 90 % range, half the chance to each side. See `combinedEnds` for the sum. A group's ranges are worked out when
- * they are first read: a ledger carries many more than a reader looks at.
+ * ends of a 90 % range, half the chance to each side. See `combinedEnds` for the sum. A range is worked out when it is
+ * first read: a ledger carries many more than a reader looks at.
  */
 export function rangesOf(best: Change, doubts: readonly DoubtChange[]): Ranges {
   const known: Partial<Record<keyof Ranges, Ranges['all']>> = {};
@@ -90,12 +118,33 @@ function rangesOfGroup(
   groups: readonly DoubtGroup[],
 ): Record<DoubtedKey, Range> {
   const counted = doubts.filter((doubt) => groups.includes(doubtGroup(doubt.id)));
-  const ranges: Partial<Record<DoubtedKey, Range>> = {};
-  for (const key of doubtedKeys) {
-    const { low, high } = combinedEnds(counted, key);
-    ranges[key] = { low: best[key] + low, high: best[key] + high };
-  }
-  return ranges as Record<DoubtedKey, Range>;
+  const known: Partial<Record<DoubtedKey, Range>> = {};
+  const rangeOf = (key: DoubtedKey): Range => (known[key] ??= rangeIn(best[key], counted, key));
+  return {
+    get dragAgainstTrackN() {
+      return rangeOf('dragAgainstTrackN');
+    },
+    get sideForceN() {
+      return rangeOf('sideForceN');
+    },
+    get heelingMomentNm() {
+      return rangeOf('heelingMomentNm');
+    },
+    get airPowerW() {
+      return rangeOf('airPowerW');
+    },
+    get trackPowerW() {
+      return rangeOf('trackPowerW');
+    },
+    get fullPriceW() {
+      return rangeOf('fullPriceW');
+    },
+  };
+}
+
+function rangeIn(best: number, doubts: readonly DoubtChange[], key: DoubtedKey): Range {
+  const { low, high } = combinedEnds(doubts, key);
+  return { low: best + low, high: best + high };
 }
 
 /** True when zero lies outside the range: the sign of a difference, and so the order of two rows, is safe. */

@@ -1,6 +1,6 @@
-import { combinedEnds } from '../doubt/combinedEnds';
 import {
   differenceOfDoubts,
+  endsOfDifference,
   excludesZero,
   rangesOf,
   sumDoubts,
@@ -135,6 +135,6 @@ export const zeroSaving: Saving = savingOf(zeroResult, zeroResult);
 /** True when the order of two rows holds over every doubt: the range of their difference excludes zero. */
 export function orderIsSafe(a: Result, b: Result, key: DoubtedKey): boolean {
   const best = a.outcome[key] - b.outcome[key];
-  const { low, high } = combinedEnds(differenceOfDoubts(a.doubts, b.doubts), key);
+  const { low, high } = endsOfDifference(a.doubts, b.doubts, key);
   return excludesZero({ low: best + low, high: best + high });
 }
