@@ -3,6 +3,8 @@ export interface Clock {
   now(): Date;
   /** Runs once after the delay; the answer cancels it. */
   after(delayMs: number, run: () => void): () => void;
+  /** Runs once when the page has nothing to draw, at the latest after so long; the answer cancels it. */
+  whenIdle(longestWaitMs: number, run: () => void): () => void;
 }
 
 export const browserClock: Clock = {
@@ -11,6 +13,14 @@ export const browserClock: Clock = {
     const timer = setTimeout(run, delayMs);
     return () => {
       clearTimeout(timer);
+    };
+  },
+  whenIdle: (longestWaitMs, run) => {
+    // Not every browser tells.
+    if (typeof requestIdleCallback === 'undefined') return browserClock.after(0, run);
+    const request = requestIdleCallback(run, { timeout: longestWaitMs });
+    return () => {
+      cancelIdleCallback(request);
     };
   },
 };

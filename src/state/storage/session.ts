@@ -34,6 +34,9 @@ export interface SessionParts {
   readonly onStatus: (status: SaveStatus) => void;
 }
 
+/** So long, ms, a write waits for a page that is always busy; what is unsaved meanwhile is kept as a draft. */
+const longestIdleWaitMs = 500;
+
 /** One project from its opening until another is opened. */
 export class Session {
   private header: Header;
@@ -49,6 +52,7 @@ export class Session {
   private cancelQuiet: (() => void) | null = null;
   private cancelLongest: (() => void) | null = null;
   private cancelDraft: (() => void) | null = null;
+  private cancelIdle: (() => void) | null = null;
   /** A draft younger than the last write is on the shelf. */
   private isDraftLeft = false;
   private statusNow: SaveStatus = { kind: 'untouched' };
@@ -94,7 +98,9 @@ export class Session {
     }
     if (this.isTextPending() && this.isResting()) this.show({ kind: 'saving' });
     const { clock, delayMs, longestDelayMs, draftDelayMs } = this.parts;
-    const write = () => void this.write();
+    const write = () => {
+      this.writeWhenIdle();
+    };
     this.cancelQuiet?.();
     this.cancelQuiet = clock.after(delayMs, write);
     this.cancelLongest ??= clock.after(longestDelayMs, write);
@@ -102,6 +108,11 @@ export class Session {
       this.cancelDraft = null;
       this.keepQuickDraft();
     });
+  }
+
+  /** The checks of a long project take as long as a frame or two: they wait until no key is being answered. */
+  private writeWhenIdle(): void {
+    this.cancelIdle ??= this.parts.clock.whenIdle(longestIdleWaitMs, () => void this.write());
   }
 
   /** Writes what is pending and waits for it. */
@@ -315,9 +326,11 @@ export class Session {
     this.cancelQuiet?.();
     this.cancelLongest?.();
     this.cancelDraft?.();
+    this.cancelIdle?.();
     this.cancelQuiet = null;
     this.cancelLongest = null;
     this.cancelDraft = null;
+    this.cancelIdle = null;
   }
 }
 

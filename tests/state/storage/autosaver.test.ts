@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { KeyValue } from '../../../src/state/storage/keyValue';
 import { memoryKeyValue } from '../../../src/state/storage/memoryKeyValue';
+import { prefixes } from '../../../src/state/storage/records';
 import { statusText } from '../../../src/state/storage/saveStatus';
 import {
   namesOn,
@@ -55,6 +56,24 @@ describe('autosave', () => {
     }
     expect([...(await textsOn(disk)).values()]).toEqual([textOf(projectNamed('Tern', 'x'.repeat(10)))]);
     expect(tab.statuses.filter((kind) => kind === 'saved')).toHaveLength(2);
+  });
+
+  it('waits while the page draws, keeps a draft meanwhile, and writes after half a second all the same', async () => {
+    const disk = testDisk();
+    const clock = testClock();
+    const tab = openTab(disk, clock);
+    tab.openFile(projectNamed('Tern'));
+    await settled();
+    clock.isBusy = true;
+    const next = projectNamed('Tern', 'typed');
+    tab.type(next);
+    await clock.pass(300);
+    await clock.pass(499);
+    expect([...(await textsOn(disk)).values()]).toEqual([textOf(projectNamed('Tern'))]);
+    expect(await disk.keys(prefixes.draft)).toHaveLength(1);
+    await clock.pass(1);
+    expect([...(await textsOn(disk)).values()]).toEqual([textOf(next)]);
+    expect(await disk.keys(prefixes.draft)).toEqual([]);
   });
 
   it('leaves the demo alone until its first change, and a change taken back at once', async () => {

@@ -37,6 +37,8 @@ export const noReading: Reading = {
 };
 
 export interface TestClock extends Clock {
+  /** While true the page draws without a pause. */
+  isBusy: boolean;
   /** Lets time pass and the timers run that are due. */
   pass(ms: number): Promise<void>;
 }
@@ -44,25 +46,30 @@ export interface TestClock extends Clock {
 export function testClock(): TestClock {
   let nowMs = Date.parse('2026-03-01T09:05:00Z');
   const timers = new Map<symbol, { readonly atMs: number; readonly run: () => void }>();
-  return {
+  const after: Clock['after'] = (delayMs, run) => {
+    const key = Symbol('timer');
+    timers.set(key, { atMs: nowMs + delayMs, run });
+    return () => {
+      timers.delete(key);
+    };
+  };
+  const nextDue = () => [...timers].find(([, { atMs }]) => atMs <= nowMs);
+  const clock: TestClock = {
+    isBusy: false,
     now: () => new Date(nowMs),
-    after: (delayMs, run) => {
-      const key = Symbol('timer');
-      timers.set(key, { atMs: nowMs + delayMs, run });
-      return () => {
-        timers.delete(key);
-      };
-    },
+    after,
+    whenIdle: (longestWaitMs, run) => after(clock.isBusy ? longestWaitMs : 0, run),
     pass: async (ms) => {
       nowMs += ms;
-      for (const [key, timer] of [...timers]) {
-        if (timer.atMs > nowMs || !timers.has(key)) continue;
+      for (let due = nextDue(); due !== undefined; due = nextDue()) {
+        const [key, { run }] = due;
         timers.delete(key);
-        timer.run();
+        run();
       }
       await settled();
     },
   };
+  return clock;
 }
 
 /** Waits until every promise that can settle has. */
