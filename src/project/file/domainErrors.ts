@@ -11,13 +11,25 @@ export function domainErrors(project: Project): readonly FieldError[] {
     ...idErrors(project),
     ...referenceErrors(project),
     ...profileErrors(project),
-    ...rangeErrors(project, []),
+    // The whole project is asked at every key press, and hardly ever has one to say where.
+    ...(hasRangesInOrder(project) ? [] : rangeErrors(project, [])),
     ...deckErrors(project),
     ...windErrors(project),
     ...shapeErrors(project),
     ...barErrors(project),
     ...memberErrors(project),
   ];
+}
+
+function hasRangesInOrder(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return true;
+  const { best, low, high } = value as Partial<Record<'best' | 'low' | 'high', number>>;
+  const isRange = best !== undefined && low !== undefined && high !== undefined;
+  if (isRange && (low > best || high < best)) return false;
+  for (const key in value) {
+    if (!hasRangesInOrder((value as Readonly<Record<string, unknown>>)[key])) return false;
+  }
+  return true;
 }
 
 /** Wherever best, low and high stand together, low <= best <= high. */
