@@ -61,8 +61,9 @@ function rangeText(bestW: number, { low, high }: { low: number; high: number }, 
 
 /** Side force that a plan adds; '' where it adds none that can be printed. */
 export function boughtText({ change }: Saving, { sideN }: LedgerPlaces): string {
+  if (change.sideForceN >= 0) return '';
   const text = formatValue(-change.sideForceN, 'N', { decimals: sideN });
-  return change.sideForceN < 0 && /[1-9]/.test(text) ? text : '';
+  return /[1-9]/.test(text) ? text : '';
 }
 
 /** What a mouse that rests on a cell is told; undefined where the cells beside it say it all. */

@@ -37,7 +37,7 @@ export function ledgerLines(
   let rowIndex = 1;
   let topPx = 0;
   const placed = (content: LineContent): LedgerLine => {
-    const heightPx = content.kind === 'tail' ? tailHeightPx : rowHeightPx;
+    const heightPx = heightOf(content, rowHeightPx);
     const line = { ...content, key: keyOf(content), rowIndex: rowIndex + 1, topPx, heightPx };
     rowIndex += 1;
     topPx += heightPx;
@@ -47,6 +47,12 @@ export function ledgerLines(
     id: group.id,
     lines: contentsOf(group, tailOf(group.rows, totalW, shown)).map(placed),
   }));
+}
+
+/** A head has the line above it on top. */
+function heightOf({ kind }: LineContent, rowHeightPx: number): number {
+  if (kind === 'tail') return tailHeightPx;
+  return kind === 'head' ? rowHeightPx + 1 : rowHeightPx;
 }
 
 function contentsOf(group: LedgerGroup, tail: ReturnType<typeof tailOf>): LineContent[] {
