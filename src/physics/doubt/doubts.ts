@@ -27,23 +27,42 @@ export interface Ranges {
 
 type MutableChange = Record<DoubtedKey, number>;
 
-/** A weighted sum of doubts: within a source the changes add with their signs. */
+/**
+ * A weighted sum of doubts: within a source the changes add with their signs. A source that is met once, as most are in
+ * a total, is handed on as it is.
+ */
 export function sumDoubts(
   parts: readonly { readonly doubts: readonly DoubtChange[]; readonly weight: number }[],
 ): DoubtChange[] {
-  const byId = new Map<string, { id: string; up: MutableChange; down: MutableChange }>();
+  const byId = new Map<string, DoubtChange>();
+  const sums = new Map<string, DoubtSum>();
   for (const { doubts, weight } of parts) {
-    for (const { id, up, down } of doubts) {
-      let sum = byId.get(id);
-      if (sum === undefined) {
-        sum = { id, up: { ...zeroChange() }, down: { ...zeroChange() } };
-        byId.set(id, sum);
+    for (const doubt of doubts) {
+      const { id } = doubt;
+      const first = byId.get(id);
+      if (first === undefined && weight === 1) {
+        byId.set(id, doubt);
+        continue;
       }
-      accumulate(sum.up, up, weight);
-      accumulate(sum.down, down, weight);
+      const sum = sums.get(id) ?? newSum(id, first);
+      sums.set(id, sum);
+      byId.set(id, sum);
+      accumulate(sum.up, doubt.up, weight);
+      accumulate(sum.down, doubt.down, weight);
     }
   }
   return [...byId.values()];
+}
+
+interface DoubtSum {
+  readonly id: string;
+  readonly up: MutableChange;
+  readonly down: MutableChange;
+}
+
+function newSum(id: string, first: DoubtChange | undefined): DoubtSum {
+  const { up = zeroChange(), down = zeroChange() } = first ?? {};
+  return { id, up: { ...up }, down: { ...down } };
 }
 
 /** Adds in place: a total over hundreds of rows makes no throw-away changes. */

@@ -60,6 +60,8 @@ export interface Outcome {
 
 export type OutcomeKey = keyof Outcome;
 
+type MutableOutcome = Record<OutcomeKey, number>;
+
 /** Symbols, units and equations of the outcome, for every screen, table and page that prints one. */
 export const outcomeQuantities = {
   dragAgainstTrackN: { symbol: 'D', label: 'force against the track', unit: 'N', equation: '-F_X' },
@@ -234,13 +236,58 @@ export function addChange(a: Change, b: Change, factor: number): Change {
 export function sumOutcomes(
   parts: readonly { readonly outcome: Outcome; readonly weight: number }[],
 ): Outcome {
-  const sum: Record<OutcomeKey, number> = { ...zeroOutcome };
-  for (const { outcome, weight } of parts) {
-    for (const key of outcomeKeys) sum[key] += weight * outcome[key];
-  }
+  const sum = emptyOutcome();
+  for (const { outcome, weight } of parts) accumulateOutcome(sum, outcome, weight);
   return sum;
 }
 
-export const zeroOutcome: Outcome = Object.fromEntries(
-  outcomeKeys.map((key) => [key, 0]),
-) as unknown as Outcome;
+/** Adds in place and name by name: a ledger's totals add thousands of outcomes. */
+function accumulateOutcome(into: MutableOutcome, part: Outcome, weight: number): void {
+  into.dragAgainstTrackN += weight * part.dragAgainstTrackN;
+  into.sideForceN += weight * part.sideForceN;
+  into.verticalForceN += weight * part.verticalForceN;
+  into.heelingMomentNm += weight * part.heelingMomentNm;
+  into.airPowerW += weight * part.airPowerW;
+  into.trackPowerW += weight * part.trackPowerW;
+  into.windPowerW += weight * part.windPowerW;
+  into.fullPriceW += weight * part.fullPriceW;
+  into.forceTrackXN += weight * part.forceTrackXN;
+  into.forceTrackYN += weight * part.forceTrackYN;
+  into.forceTrackZN += weight * part.forceTrackZN;
+  into.forceBoatXN += weight * part.forceBoatXN;
+  into.forceBoatYN += weight * part.forceBoatYN;
+  into.forceBoatZN += weight * part.forceBoatZN;
+  into.momentTrackXNm += weight * part.momentTrackXNm;
+  into.momentTrackYNm += weight * part.momentTrackYNm;
+  into.momentTrackZNm += weight * part.momentTrackZNm;
+  into.momentBoatXNm += weight * part.momentBoatXNm;
+  into.momentBoatYNm += weight * part.momentBoatYNm;
+  into.momentBoatZNm += weight * part.momentBoatZNm;
+}
+
+function emptyOutcome(): MutableOutcome {
+  return {
+    dragAgainstTrackN: 0,
+    sideForceN: 0,
+    verticalForceN: 0,
+    heelingMomentNm: 0,
+    airPowerW: 0,
+    trackPowerW: 0,
+    windPowerW: 0,
+    fullPriceW: 0,
+    forceTrackXN: 0,
+    forceTrackYN: 0,
+    forceTrackZN: 0,
+    forceBoatXN: 0,
+    forceBoatYN: 0,
+    forceBoatZN: 0,
+    momentTrackXNm: 0,
+    momentTrackYNm: 0,
+    momentTrackZNm: 0,
+    momentBoatXNm: 0,
+    momentBoatYNm: 0,
+    momentBoatZNm: 0,
+  };
+}
+
+export const zeroOutcome: Outcome = emptyOutcome();

@@ -11,8 +11,7 @@ export function domainErrors(project: Project): readonly FieldError[] {
     ...idErrors(project),
     ...referenceErrors(project),
     ...profileErrors(project),
-    // The whole project is asked at every key press, and hardly ever has one to say where.
-    ...(hasRangesInOrder(project) ? [] : rangeErrors(project, [])),
+    ...(isKnownInOrder(project) ? [] : rangeErrors(project, [])),
     ...deckErrors(project),
     ...windErrors(project),
     ...shapeErrors(project),
@@ -21,15 +20,21 @@ export function domainErrors(project: Project): readonly FieldError[] {
   ];
 }
 
-function hasRangesInOrder(value: unknown): boolean {
-  if (typeof value !== 'object' || value === null) return true;
-  const { best, low, high } = value as Partial<Record<'best' | 'low' | 'high', number>>;
-  const isRange = best !== undefined && low !== undefined && high !== undefined;
-  if (isRange && (low > best || high < best)) return false;
-  for (const key in value) {
-    if (!hasRangesInOrder((value as Readonly<Record<string, unknown>>)[key])) return false;
-  }
-  return true;
+/** Parts of projects in which all ranges are in order; no part ever changes. */
+const knownInOrder = new WeakSet();
+
+/** Whether all ranges of a project are in order. It is asked at every key press, of a project of which one part is new. */
+function isKnownInOrder(project: Project): boolean {
+  return Object.values(project).every((part: unknown) =>
+    Array.isArray(part) ? part.every(isPartInOrder) : isPartInOrder(part),
+  );
+}
+
+function isPartInOrder(part: unknown): boolean {
+  if (typeof part !== 'object' || part === null || knownInOrder.has(part)) return true;
+  const isInOrder = rangeErrors(part, []).length === 0;
+  if (isInOrder) knownInOrder.add(part);
+  return isInOrder;
 }
 
 /** Wherever best, low and high stand together, low <= best <= high. */
