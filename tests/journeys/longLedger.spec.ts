@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from 'playwright/test';
 import { benchProjectText, editedName, fittingCount } from '../bench/ui/benchProject';
 import { chooseFile, openDemo } from './openPage';
@@ -47,6 +48,16 @@ test('a long ledger draws the rows in sight and tells the place of each among al
     await expect.poll(() => isFilled(page)).toBe(true);
   }
   expect((await rowIndexes(page)).at(-1)).toBeGreaterThan(100);
+});
+
+test('axe finds nothing in a long ledger', async ({ page }) => {
+  await openLong(page);
+  await page.locator('.ledger-scroll').evaluate((box) => {
+    box.scrollTop = 2000;
+  });
+  await expect.poll(() => isFilled(page)).toBe(true);
+  const { violations } = await new AxeBuilder({ page }).include('.ledger-place').analyze();
+  expect(violations).toEqual([]);
 });
 
 test('gaps are as high as the rows that are not drawn', async ({ page }) => {
