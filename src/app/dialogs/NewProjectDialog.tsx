@@ -1,4 +1,5 @@
-import { useState, type SyntheticEvent } from 'react';
+import type { SyntheticEvent } from 'react';
+import { create } from 'zustand';
 import { newProject, type BoatOutline } from '../../project/catalogue/newProject';
 import { useAppStore } from '../../state/appStore';
 import { QuantityField } from '../../ui/fields/QuantityField';
@@ -17,12 +18,15 @@ const sizes = [
   { key: 'mastTopM', label: 'Mast top above the water', range: { fromSi: 0, toSi: 150 } },
 ] as const;
 
+/** What was typed stays when the dialog is closed, until a project is made of it. */
+const useOutline = create<BoatOutline>()(() => usual);
+
+/** Half-typed text is kept by these names; it is no project's, so that no line leads back to it. */
+const typedFor = (key: keyof BoatOutline): string => `new/boat.${key}`;
+
 /** The five numbers that somebody knows of a boat, and a project to start from. */
 export function NewProjectDialog() {
-  const [outline, setOutline] = useState(usual);
-  const change = (part: Partial<BoatOutline>): void => {
-    setOutline((before) => ({ ...before, ...part }));
-  };
+  const outline = useOutline();
   const make = (event: SyntheticEvent<HTMLFormElement>): void => {
     event.preventDefault();
     const wrong = event.currentTarget.querySelector<HTMLElement>('[aria-invalid="true"]');
@@ -31,6 +35,7 @@ export function NewProjectDialog() {
       return;
     }
     useAppStore.getState().openNew(newProject(outline));
+    useOutline.setState(usual);
     closeDialog();
   };
   return (
@@ -44,8 +49,9 @@ export function NewProjectDialog() {
           kind="name"
           label="Name"
           value={outline.name}
+          typedFor={typedFor('name')}
           onCommit={(name) => {
-            change({ name });
+            useOutline.setState({ name });
           }}
         />
         {sizes.map(({ key, label, range }) => (
@@ -56,8 +62,9 @@ export function NewProjectDialog() {
             unit="m"
             range={range}
             valueSi={outline[key]}
+            typedFor={typedFor(key)}
             onCommit={(valueM) => {
-              change({ [key]: valueM });
+              useOutline.setState({ [key]: valueM });
             }}
           />
         ))}

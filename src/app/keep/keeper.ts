@@ -1,9 +1,11 @@
 import type { Project } from '../../project/file/schema';
 import { useAppStore, type AppState } from '../../state/appStore';
+import { browserClock } from '../../state/storage/clock';
 import { createAutosaver, leaveWithPage, type Autosaver } from '../../state/storage/autosaver';
 import { openShelf } from '../../state/storage/openShelf';
 import type { Opening } from '../../state/projectSlice';
-import type { Reading } from '../../state/storage/records';
+import type { Reading, StoredProject } from '../../state/storage/records';
+import { newerThan, secondLookMs } from '../../state/storage/secondLook';
 import { statusText } from '../../state/storage/saveStatus';
 import type { Work } from '../../state/storage/session';
 import type { Shelf, ShelfLoadResult, ShelfStart } from '../../state/storage/shelfTypes';
@@ -18,6 +20,11 @@ export interface Keeper {
   readonly start: ShelfStart;
   /** Keeps what is open from now on, and what was changed before. */
   follow(): void;
+  /**
+   * Looks at the shelf once more a moment after the start: a page that was being closed may have written only then.
+   * @param onShown runs when something newer has taken the place of what the start opened.
+   */
+  lookAgain(onShown: () => void): void;
 }
 
 /** Opens the storage and what it holds. Where the browser keeps nothing, it stands in this page. */
@@ -39,11 +46,35 @@ export async function openKeeper(): Promise<Keeper> {
       followStore(autosaver);
       followTyped();
     },
+    lookAgain: (onShown) => {
+      browserClock.after(secondLookMs, () => void lookAgain(shelf, start, onShown));
+    },
   };
-  for (const header of start.recovered) addFinding({ kind: 'recovered', header });
-  for (const broken of start.broken) addFinding({ kind: 'broken', broken });
+  sayFound(start);
   useKeeping.setState({ keeper });
   return keeper;
+}
+
+function sayFound({ recovered, broken }: ShelfStart): void {
+  for (const header of recovered) addFinding({ kind: 'recovered', header });
+  for (const each of broken) addFinding({ kind: 'broken', broken: each });
+}
+
+/** Takes the newer work in place of what nobody has touched; what somebody has, meets it at its next save. */
+async function lookAgain(shelf: Shelf, { stored: first }: ShelfStart, onShown: () => void): Promise<void> {
+  if (first === null || !isUntouched(first)) return;
+  const again = await shelf.openLast();
+  sayFound(again);
+  const newer = newerThan(first, again);
+  if (newer === null || !isUntouched(first)) return;
+  useAppStore.getState().openStored(newer);
+  onShown();
+}
+
+function isUntouched(first: StoredProject): boolean {
+  const { opening, project } = useAppStore.getState();
+  const { texts } = useTypedTexts.getState();
+  return opening?.origin === first && project === first.project && isSameTexts(texts, first.typed);
 }
 
 function followStore(autosaver: Autosaver): void {

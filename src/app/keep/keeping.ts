@@ -62,6 +62,7 @@ export async function openAtStart(onShown: () => void): Promise<void> {
   const keeper = await starting;
   if (early === null) openStoredInPlaceOfDemo(keeper);
   keeper?.follow();
+  keeper?.lookAgain(onShown);
 }
 
 function openStoredInPlaceOfDemo(keeper: Keeper | null): void {

@@ -4,7 +4,8 @@ import './unfinishedMark.css';
 /** Says in a head that text waits in fields beneath it; silent about the field that somebody is typing in. */
 export function UnfinishedMark({ within }: { readonly within: string }) {
   const labels = useTypedTexts(({ texts, typingIn }) =>
-    [...texts]
+    // Every row of the ledger asks: mostly there is nothing to look through.
+    (texts.size === 0 ? [] : [...texts])
       .filter(([path]) => path !== typingIn && path.startsWith(within))
       .map(([, { label }]) => label)
       .join(', '),

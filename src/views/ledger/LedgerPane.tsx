@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState, type CSSProperties, type ReactNode } from 'react';
+import { useMemo, useRef, type CSSProperties, type ReactNode } from 'react';
 import { useWidth } from '../../charts/useWidth';
 import type { Project } from '../../project/file/schema';
 import type { ProjectLedger } from '../../project/ledger/ledgerTypes';
@@ -18,6 +18,7 @@ import { RowActions } from './RowActions';
 import { runRowCommand } from './rowCommands';
 import { rowSetting, type RowSetting } from './rowSetting';
 import type { LedgerActions } from './useLedgerKeys';
+import { useRowSaid } from './useRowSaid';
 import './ledger.css';
 import './ledgerFoot.css';
 import './ledgerRows.css';
@@ -91,7 +92,7 @@ function FilledLedger({ project, ledger, onPick, renderInPlace }: FilledLedgerPr
   const isCompact = usePreferences((state) => state.isCompact);
   const groups = useMemo(() => ledgerGroups(ledger), [ledger]);
   const setting = useRowSetting(project, ledger);
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useRowSaid();
   const actions = useLedgerActions(onPick, renderInPlace, setSaid);
   const [scrollRef, widthPx] = useWidth<HTMLDivElement>(unknownWidthPx);
   const totalBox = useRef<HTMLDivElement>(null);

@@ -6,6 +6,7 @@ import type { ProjectBoat, ProjectFitting } from '../../project/file/schema';
 import type { LedgerRow } from '../../project/ledger/ledgerTypes';
 import { exclusionText } from '../../project/wording/noReason';
 import { fittingSize } from '../../ui/fittingSize';
+import { UnfinishedMark } from '../../ui/fields/UnfinishedMark';
 import { OutsideMark } from '../../ui/OutsideMark';
 import { flagLetters } from './flagLetters';
 import { EmptyCells, ledgerCells } from './LedgerCells';
@@ -122,7 +123,7 @@ export const LedgerRowView = memo(function LedgerRowView({
           <NameButton fittingId={fittingId} isSelected={isSelected} isTabStop={isTabStop} isPicked={isPicked}>
             {fitting.name}
           </NameButton>{' '}
-          <span className="size">{size.breaking}</span>
+          <UnfinishedMark within={`fitting/${fittingId}.`} /> <span className="size">{size.breaking}</span>
         </span>
         {isInPlace && handlers.renderInPlace({ fitting, onClose: handlers.onCloseInPlace })}
       </th>

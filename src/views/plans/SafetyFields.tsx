@@ -3,6 +3,8 @@ import { isWithheld } from '../../project/refit/applyPlan';
 import type { ItemAccount } from '../../project/ledger/ledgerTypes';
 import { TextField } from '../../ui/fields/TextField';
 import { useKeptText } from '../../ui/fields/useKeptText';
+import { useFocusNext } from '../../ui/useFocusNext';
+import { reasonButtonId } from './focusIds';
 import type { ItemEditor } from './usePlanEdits';
 
 interface SafetyFieldsProps {
@@ -13,22 +15,27 @@ interface SafetyFieldsProps {
 /** For a safety-required fitting: who answers for the change, and why, beside the caution. */
 export function SafetyFields({ account, editor }: SafetyFieldsProps) {
   const { item, fitting } = account;
+  const focusNext = useFocusNext();
+  // The button that was pressed gives way to the other one, which takes over the focus.
+  const keepFocus = (): void => {
+    focusNext(reasonButtonId(item.id));
+  };
   const isGuarded = isWithheld({ ...item, safetyReason: null }, fitting?.flags.safetyRequired === true);
   if (!isGuarded && item.safetyReason === null) return null;
   return (
     <fieldset className="plans-safety">
       <legend>Safety-required</legend>
       {item.safetyReason === null ? (
-        <NewReason editor={editor} />
+        <NewReason editor={editor} onGiven={keepFocus} />
       ) : (
-        <GivenReason reason={item.safetyReason} editor={editor} />
+        <GivenReason reason={item.safetyReason} editor={editor} onTakenBack={keepFocus} />
       )}
     </fieldset>
   );
 }
 
 /** Both are kept until somebody says that they count: half a reason is none. */
-function NewReason({ editor }: { readonly editor: ItemEditor }) {
+function NewReason({ editor, onGiven }: { readonly editor: ItemEditor; readonly onGiven: () => void }) {
   const { item, planId, key } = editor;
   const typedFor = `plan/${key}.newReason`;
   const [person, setPerson] = useKeptText(`${typedFor}.person`, 'Person');
@@ -56,16 +63,20 @@ function NewReason({ editor }: { readonly editor: ItemEditor }) {
       />
       <p className="plans-actions">
         <button
+          id={reasonButtonId(item.id)}
           type="button"
           className="plain-action"
-          disabled={!isWhole}
+          // Not `disabled`: the focus comes here when a reason is taken back.
+          aria-disabled={!isWhole}
           onClick={() => {
+            if (!isWhole) return;
             const answer = editor.run(`Give a reason for ${item.name}`, (project) =>
               setSafetyReason(project, planId, item.id, { person, reason }),
             );
             if ('refused' in answer) return;
             setPerson('');
             setReason('');
+            onGiven();
           }}
         >
           Count it for this reason
@@ -80,9 +91,10 @@ function NewReason({ editor }: { readonly editor: ItemEditor }) {
 interface GivenReasonProps {
   readonly reason: { readonly person: string; readonly reason: string };
   readonly editor: ItemEditor;
+  readonly onTakenBack: () => void;
 }
 
-function GivenReason({ reason, editor }: GivenReasonProps) {
+function GivenReason({ reason, editor, onTakenBack }: GivenReasonProps) {
   const { item, planId, key } = editor;
   return (
     <>
@@ -110,12 +122,14 @@ function GivenReason({ reason, editor }: GivenReasonProps) {
       />
       <p className="plans-actions">
         <button
+          id={reasonButtonId(item.id)}
           type="button"
           className="plain-action"
           onClick={() => {
-            editor.run(`Take back the reason for ${item.name}`, (project) =>
+            const answer = editor.run(`Take back the reason for ${item.name}`, (project) =>
               setSafetyReason(project, planId, item.id, null),
             );
+            if (!('refused' in answer)) onTakenBack();
           }}
         >
           Take the reason back

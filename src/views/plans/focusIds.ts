@@ -6,3 +6,8 @@ export const planNameId = 'plan-name';
 export function itemButtonId(itemId: string): string {
   return `plan-item-${itemId}`;
 }
+
+/** The button that counts a reason, or the one that takes it back. */
+export function reasonButtonId(itemId: string): string {
+  return `plan-item-${itemId}-reason`;
+}

@@ -7,6 +7,7 @@ import type { Project } from '../../project/file/schema';
 import { ChoiceField } from '../../ui/fields/ChoiceField';
 import { NoteField, TextField } from '../../ui/fields/TextField';
 import { Section } from '../../ui/Section';
+import { useTypedTexts } from '../../state/typedTexts';
 import { useFocusNext } from '../../ui/useFocusNext';
 import type { RowEdit } from './useRowEdit';
 import { zoneFieldId } from './zoneFieldId';
@@ -18,6 +19,9 @@ const newZone = '';
 export function NameSection({ row, project }: { readonly row: RowEdit; readonly project: Project }) {
   const { id, name, zoneId, note } = row.fitting;
   const [areZonesOpen, setAreZonesOpen] = useState(false);
+  const isZoneWanted = useTypedTexts(({ wanted }) => wanted?.startsWith('zone/') ?? false);
+  // A line elsewhere leads to a zone's name, which is on the page only while the zones are unfolded.
+  if (isZoneWanted && !areZonesOpen) setAreZonesOpen(true);
   const focusNext = useFocusNext();
   const chooseZone = (chosenId: string): void => {
     const answer = row.run('zoneId', 'zone', (before) =>

@@ -1,8 +1,9 @@
-import { cleanup, render, screen, within } from '@testing-library/react';
+import { act, cleanup, render, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Project, ProjectFitting } from '../../../src/project/file/schema';
 import { useAppStore } from '../../../src/state/appStore';
+import { dropTyped, keepTyped } from '../../../src/state/typedTexts';
 import { LedgerPane } from '../../../src/views/ledger/LedgerPane';
 import { RowInPlace, type RowInPlaceProps } from '../../../src/views/ledger/RowInPlace';
 import { demo, openInStore } from './openProjects';
@@ -251,5 +252,34 @@ describe('name and size in the row', () => {
       ),
     ).toBeTruthy();
     expect(fitting('boom').shape).toEqual(shape);
+  });
+});
+
+describe('the line that says what was done', () => {
+  it('is silent once that was undone', async () => {
+    await userEvent.click(rowButton('Boom'));
+    await userEvent.click(within(words()).getByRole('button', { name: 'Delete' }));
+    expect(said()).toContain('Deleted Boom');
+    act(() => {
+      useAppStore.getState().undo();
+    });
+    expect(said()).toBe('');
+    await userEvent.click(within(words()).getByRole('button', { name: 'Duplicate' }));
+    expect(said()).toContain('Duplicated');
+  });
+});
+
+describe('a row whose fitting has half-typed text', () => {
+  it('is marked, and no other row is', () => {
+    act(() => {
+      keepTyped('fitting/boom.shape.diameter', { text: '12 qu', label: 'Diameter', refusal: null });
+    });
+    expect(screen.getAllByText('half-typed: Diameter').map((mark) => mark.closest('tr'))).toEqual([
+      rowButton('Boom').closest('tr'),
+    ]);
+    act(() => {
+      dropTyped('fitting/boom.shape.diameter');
+    });
+    expect(screen.queryByText('half-typed: Diameter')).toBeNull();
   });
 });

@@ -78,3 +78,19 @@ describe('a reason that does not count yet', () => {
     expect(document.activeElement).toBe(field('Name'));
   });
 });
+
+describe('the focus in the safety fields', () => {
+  it('goes to the button that takes the place of the one that was pressed', async () => {
+    render(<PlanPane />);
+    await openItem();
+    put('Person', 'Ilse Brandt');
+    put('Reason', 'It leaves the tube as fast as the rail.');
+    await userEvent.click(screen.getByRole('button', { name: 'Count it for this reason' }));
+    const takeBack = screen.getByRole('button', { name: 'Take the reason back' });
+    expect(document.activeElement).toBe(takeBack);
+    await userEvent.click(takeBack);
+    expect(document.activeElement).toBe(screen.getByRole('button', { name: 'Count it for this reason' }));
+    await userEvent.keyboard('{Enter}');
+    expect(reasonInForce()).toBeNull();
+  });
+});

@@ -3,6 +3,7 @@ import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { ProjectFitting, ProjectZone } from '../../../src/project/file/schema';
 import { useAppStore } from '../../../src/state/appStore';
+import { wantField } from '../../../src/state/typedTexts';
 import { RowEditor } from '../../../src/views/rowEditor/RowEditor';
 import { demo, openInStore } from '../ledger/openProjects';
 
@@ -143,5 +144,17 @@ describe('the zones', () => {
       screen.getByText(/Not taken: this holds \d+ fittings; move or delete what it holds first/),
     ).toBeTruthy();
     expect(zones()).toHaveLength(1);
+  });
+});
+
+describe('a half-typed name of a zone', () => {
+  it('is led to from elsewhere: the zones unfold and its field takes the focus', () => {
+    useAppStore.getState().select('boom');
+    render(<RowEditor />);
+    expect(screen.queryByRole('textbox', { name: 'Name of zone 1' })).toBeNull();
+    act(() => {
+      wantField(`zone/${zones()[0]?.id ?? ''}.name`);
+    });
+    expect(document.activeElement).toBe(zoneField(1));
   });
 });
