@@ -47,6 +47,9 @@ async function around(place: Locator, aroundPx = 8): Promise<Clip> {
   };
 }
 
+/** So high that a pane need not scroll. */
+const tall = { width: 1440, height: 2400 };
+
 async function showPane(page: Page, name: string): Promise<Locator> {
   await page.locator('.side-words').getByText(name, { exact: true }).click();
   const region = page.locator('.working-place');
@@ -60,10 +63,14 @@ test('row-editor', async ({ page }) => {
 });
 
 test('working-chart', async ({ page }) => {
+  await page.setViewportSize(tall);
   await openDemo(page, '#row=code-sail');
   const chart = page.locator('.coefficient-chart').first();
-  await chart.scrollIntoViewIfNeeded();
-  await picture(page, 'working-chart', await around(page.locator('.working-place'), 0));
+  await expect(chart).toBeVisible();
+  const from = await around(page.getByText('area and force', { exact: true }).first(), 4);
+  const to = await around(chart);
+  const pane = await around(page.locator('.working-place'), 0);
+  await picture(page, 'working-chart', { ...pane, y: from.y, height: to.y + to.height - from.y });
 });
 
 test('condition', async ({ page }) => {
@@ -73,9 +80,14 @@ test('condition', async ({ page }) => {
 
 test('plan', async ({ page }) => {
   await openDemo(page, '#row=code-sail');
+  await picture(page, 'plan', await around(await showPane(page, 'Plan'), 0));
+});
+
+test('waterfall', async ({ page }) => {
+  await page.setViewportSize(tall);
+  await openDemo(page, '#row=code-sail');
   const pane = await showPane(page, 'Plan');
-  await pane.locator('.plans-chart').first().scrollIntoViewIfNeeded();
-  await picture(page, 'plan', await around(pane, 0));
+  await picture(page, 'waterfall', await around(pane.locator('.plans-chart').first()));
 });
 
 test('catalogue', async ({ page }) => {

@@ -30,6 +30,16 @@ test('a newcomer makes a project and has its ledger with two choices', async ({ 
   await expect(page).toHaveTitle('Marlow trial – drag ledger – Windtoll');
 });
 
+test('on a phone a new project opens on its first step, whatever pane was up', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openDemo(page);
+  await page.locator('.pane-swap').getByText('Condition', { exact: true }).click();
+  await page.getByRole('button', { name: 'Projects' }).click();
+  await dialog(page).getByRole('button', { name: 'New project' }).click();
+  await dialog(page).getByRole('button', { name: 'Make the project' }).click();
+  await expect(page.getByRole('heading', { name: 'Nothing stands in the wind yet' })).toBeVisible();
+});
+
 test('an empty ledger leads to the catalogue', async ({ page }) => {
   await openDemo(page);
   await page.getByRole('button', { name: 'New project' }).click();

@@ -4,6 +4,7 @@ import { newProject, type BoatOutline } from '../../project/catalogue/newProject
 import { useAppStore } from '../../state/appStore';
 import { QuantityField } from '../../ui/fields/QuantityField';
 import { TextField } from '../../ui/fields/TextField';
+import { bringUp } from '../swap';
 import { Dialog } from './Dialog';
 import { closeDialog } from './shell';
 
@@ -37,6 +38,8 @@ export function NewProjectDialog() {
     useAppStore.getState().openNew(newProject(outline));
     useOutline.setState(usual);
     closeDialog();
+    // Where ledger and pane swap: the first step stands in the ledger.
+    bringUp('ledger');
   };
   return (
     <Dialog title="New project" onClose={closeDialog}>
