@@ -6,14 +6,15 @@ import type { PlacedLabel } from './labelBox';
 const pointRadiusPx = 4;
 const otherRadiusPx = 2.5;
 
-/** Drag coefficient of a round bar against Reynolds number with this fitting's points on it, and the table behind it. */
+/** Drag coefficient against Reynolds number or incidence with this fitting's points on it, and the table behind it. */
 export function CoefficientChart({ chart }: { readonly chart: CoefficientChartGeometry }) {
   const { widthPx, heightPx, plot, curves, points, regimeLabels, curveLabels, xTicks, yTicks } = chart;
+  const axisName = chart.against === 'reynolds' ? 'Reynolds number' : 'incidence';
   return (
     <figure className="coefficient-chart">
       <h3 className="chart-title">
         Drag coefficient <i>C</i>
-        <sub>d</sub> against Reynolds number <span className="chart-title-unit">round bar</span>
+        <sub>d</sub> against {axisName} <span className="chart-title-unit">{chart.shapeName}</span>
       </h3>
       <svg
         width={widthPx}
@@ -34,8 +35,8 @@ export function CoefficientChart({ chart }: { readonly chart: CoefficientChartGe
           <path key={name} className="coefficient-band" d={bandPath} />
         ))}
         <line className="chart-axis" x1={plot.left} x2={plot.right} y1={plot.bottom} y2={plot.bottom} />
-        {xTicks.map(({ x, exponent }) => (
-          <DecadeTick key={exponent} x={x} y={plot.bottom} exponent={exponent} />
+        {xTicks.map((tick) => (
+          <AxisTick key={tick.x} {...tick} y={plot.bottom} />
         ))}
         <text className="chart-tick" x={plot.left - 5} y={plot.top - 7}>
           C
@@ -44,7 +45,9 @@ export function CoefficientChart({ chart }: { readonly chart: CoefficientChartGe
           </tspan>
         </text>
         <text className="chart-tick" x={plot.right} y={heightPx - 3} textAnchor="end">
-          Reynolds number Re, no unit, logarithmic
+          {chart.against === 'reynolds'
+            ? 'Reynolds number Re, no unit, logarithmic'
+            : 'angle between chord and air, at this Reynolds number'}
         </text>
         {curves.map(({ name, bestPath }, i) => (
           <path
@@ -68,24 +71,25 @@ export function CoefficientChart({ chart }: { readonly chart: CoefficientChartGe
   );
 }
 
-/** The typeface has no raised figures above 3, so the exponent is set by hand. */
-function DecadeTick({
-  x,
-  y,
-  exponent,
-}: {
+interface AxisTickProps {
   readonly x: number;
   readonly y: number;
-  readonly exponent: number;
-}) {
+  readonly label: string;
+  readonly exponent: number | null;
+}
+
+/** The typeface has no raised figures above 3, so the exponent is set by hand. */
+function AxisTick({ x, y, label, exponent }: AxisTickProps) {
   return (
     <g>
       <line className="chart-axis" x1={x} x2={x} y1={y} y2={y + 4} />
       <text className="chart-tick" x={x} y={y + 16} textAnchor="middle">
-        10
-        <tspan className="chart-raised" dy={-4}>
-          {exponent}
-        </tspan>
+        {label}
+        {exponent !== null && (
+          <tspan className="chart-raised" dy={-4}>
+            {exponent}
+          </tspan>
+        )}
       </text>
     </g>
   );
@@ -119,27 +123,36 @@ function ChartLabel({ label, className }: { readonly label: PlacedLabel; readonl
 }
 
 function CurveTable({ chart }: { readonly chart: CoefficientChartGeometry }) {
+  const isReynolds = chart.against === 'reynolds';
+  const xName = isReynolds ? 'Re' : 'incidence';
   return (
     <details>
       <summary>as a table</summary>
       {chart.table.map(({ curveName, rows }) => (
         <table key={curveName}>
           <caption className="visually-hidden">
-            Drag coefficient of a round bar against Reynolds number{curveName === '' ? '' : `, ${curveName}`}
+            Drag coefficient, {chart.shapeName}, against {isReynolds ? 'Reynolds number' : 'incidence'}
+            {curveName === '' ? '' : `, ${curveName}`}
           </caption>
           <thead>
             <tr>
-              <th scope="col">Re{curveName === '' ? '' : `, ${curveName}`}</th>
+              <th scope="col">
+                {xName}
+                {curveName === '' ? '' : `, ${curveName}`}
+              </th>
               <th scope="col">best</th>
               <th scope="col">low–high</th>
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ reynolds, low, best, high }) => (
-              <tr key={reynolds}>
-                <th scope="row">{formatValue(reynolds, '1', { decimals: 0 })}</th>
+            {rows.map(({ x, low, best, high }) => (
+              <tr key={x}>
+                <th scope="row">
+                  {formatValue(x, '1', { decimals: 0 })}
+                  {!isReynolds && '°'}
+                </th>
                 <td>{coefficientText(best)}</td>
-                <td>{formatValueRange(low, high, '1', { decimals: 2 })}</td>
+                <td>{formatValueRange(low, high, '1', { decimals: best < 0.1 ? 3 : 2 })}</td>
               </tr>
             ))}
           </tbody>

@@ -1,5 +1,4 @@
 import { line, range, scaleLinear, scaleLog } from 'd3';
-import { roundBarDrag, roundBarSurface, type RoundBarDrag } from '../physics/section/roundBar';
 import { formatValue } from '../units/print';
 import {
   placeCurveLabels,
@@ -8,37 +7,24 @@ import {
   type RegimeLabel,
   type UnlabelledPoint,
 } from './coefficientChartLabels';
+import type { CoefficientCurve, CurveSample } from './coefficientCurves';
 import { roundPx, type Extent, type PlacedLabel } from './labelBox';
-
-/** What a round bar's curve depends on. */
-export interface BarCurve {
-  readonly diameterM: number;
-  readonly roughnessM: number;
-  /** |u_n| / |u|: 1 when the wind is square to the axis. */
-  readonly inclinationCosine: number;
-}
 
 /** A member's place on the chart. */
 export interface CoefficientPoint {
-  readonly reynolds: number;
+  /** Reynolds number, or incidence in degrees. */
+  readonly x: number;
   readonly coefficient: number;
 }
 
 /** A fitting in one state: the curve of the member that is worked through, her point, and those of the others. */
 export interface CoefficientSide {
   readonly name: 'before' | 'after';
-  readonly curve: BarCurve;
+  /** What it is, in words: "round bar". */
+  readonly shapeName: string;
+  readonly curve: CoefficientCurve;
   readonly point: CoefficientPoint;
   readonly others: readonly CoefficientPoint[];
-}
-
-/** One sample of a curve. */
-export interface CurveSample {
-  readonly reynolds: number;
-  readonly low: number;
-  readonly best: number;
-  readonly high: number;
-  readonly regime: number;
 }
 
 export interface ChartCurve {
@@ -70,10 +56,18 @@ export interface CoefficientChartGeometry {
   readonly points: readonly ChartPoint[];
   readonly regimeLabels: readonly RegimeLabel[];
   readonly curveLabels: readonly PlacedLabel[];
-  readonly xTicks: readonly { readonly x: number; readonly exponent: number }[];
+  readonly against: CoefficientCurve['against'];
+  /** What is drawn, in words: "round bar", or both where they differ. */
+  readonly shapeName: string;
+  /** A tick of ten to a power has an exponent; the typeface has no raised figures above 3. */
+  readonly xTicks: readonly {
+    readonly x: number;
+    readonly label: string;
+    readonly exponent: number | null;
+  }[];
   readonly yTicks: readonly { readonly y: number; readonly label: string }[];
   readonly description: string;
-  /** The chart in numbers: one, two and five of every decade. */
+  /** The chart in numbers: one, two and five of every decade, or every ten degrees. */
   readonly table: readonly { readonly curveName: string; readonly rows: readonly CurveSample[] }[];
 }
 
@@ -89,14 +83,15 @@ const sameCurve = 0.02;
 /** Two points nearer than this cover each other. */
 const onePointPx = 3;
 
-/** The chart of one fitting's round bars, before and after. */
+/** The chart of one fitting, before and after; both against the same. */
 export function coefficientChartGeometry(
   sides: readonly CoefficientSide[],
   widthPx: number,
 ): CoefficientChartGeometry {
-  const decades = decadesOf(sides);
-  const distinct = distinctCurves(sides, sampleGrid(decades));
-  const sampled = distinct.map(({ curve }) => sampleCurve(curve, sampleGrid(decades)));
+  const against = sides[0]?.curve.against ?? 'reynolds';
+  const axis = against === 'reynolds' ? reynoldsAxis(sides) : incidenceAxis;
+  const distinct = distinctCurves(sides, axis.grid);
+  const sampled = distinct.map(({ curve }) => axis.grid.map(curve.at));
   const most = Math.max(
     ...sampled.flat().map(({ high }) => high),
     ...sides.flatMap(({ point, others }) => [point, ...others].map(({ coefficient }) => coefficient)),
@@ -107,10 +102,10 @@ export function coefficientChartGeometry(
     top: margin.top,
     bottom: heightPx - margin.bottom,
   };
-  const x = scaleLog([10 ** decades.from, 10 ** decades.to], [plot.left, plot.right]);
+  const x = axis.scale(plot);
   const y = scaleLinear([0, most * headroom], [plot.bottom, plot.top]);
-  const place = ({ reynolds, coefficient }: CoefficientPoint): Place => ({
-    x: roundPx(x(reynolds)),
+  const place = ({ x: at, coefficient }: CoefficientPoint): Place => ({
+    x: roundPx(x(at)),
     y: roundPx(y(coefficient)),
   });
   const curves = distinct.map(({ name }, i) => chartCurve(name, sampled[i] ?? [], x, y));
@@ -122,7 +117,7 @@ export function coefficientChartGeometry(
       text: `${side.name} ${coefficientText(side.point.coefficient)}`,
     })),
   );
-  const regimeLabels = placeRegimeLabels(sampled[0] ?? [], x, y, plot);
+  const regimeLabels = placeRegimeLabels(sampled[0] ?? [], distinct[0]?.curve.regimes ?? [], x, y, plot);
   const curveLabels = placeCurveLabels(curves, regimeLabels, x, y, plot);
   return {
     widthPx,
@@ -137,34 +132,59 @@ export function coefficientChartGeometry(
     ),
     regimeLabels,
     curveLabels,
-    xTicks: range(decades.from, decades.to + 1).map((exponent) => ({ x: x(10 ** exponent), exponent })),
+    against,
+    shapeName: [...new Set(sides.map(({ shapeName }) => shapeName))].join(', then '),
+    xTicks: axis.ticks.map(({ at, label, exponent }) => ({ x: x(at), label, exponent })),
     yTicks: y.ticks(4).map((value) => ({ y: y(value), label: formatValue(value, '1', { decimals: 1 }) })),
     description: descriptionOf(sides),
     table: distinct.map(({ name, curve }) => ({
       curveName: name,
-      rows: sampleCurve(curve, tableGrid(decades)),
+      rows: axis.tableGrid.map(curve.at),
     })),
   };
 }
 
-interface Decades {
-  readonly from: number;
-  readonly to: number;
+/** What a chart is drawn against: its scale, where the curve is sampled, and its ticks. */
+interface Axis {
+  readonly scale: (plot: Extent) => Scale;
+  readonly grid: readonly number[];
+  readonly tableGrid: readonly number[];
+  readonly ticks: readonly {
+    readonly at: number;
+    readonly label: string;
+    readonly exponent: number | null;
+  }[];
 }
 
-function decadesOf(sides: readonly CoefficientSide[]): Decades {
+function reynoldsAxis(sides: readonly CoefficientSide[]): Axis {
   const logs = sides.flatMap(({ point, others }) =>
-    [point, ...others].map(({ reynolds }) => Math.log10(Math.max(reynolds, 1))),
+    [point, ...others].map(({ x }) => Math.log10(Math.max(x, 1))),
   );
+  const from = Math.min(shownDecades.from, ...logs.map(Math.floor));
+  const to = Math.max(shownDecades.to, ...logs.map(Math.ceil));
+  const exponents = range(from, to);
   return {
-    from: Math.min(shownDecades.from, ...logs.map(Math.floor)),
-    to: Math.max(shownDecades.to, ...logs.map(Math.ceil)),
+    scale: ({ left, right }) => scaleLog([10 ** from, 10 ** to], [left, right]),
+    grid: range((to - from) * samplesPerDecade + 1).map((i) => 10 ** (from + i / samplesPerDecade)),
+    tableGrid: [
+      ...exponents.flatMap((exponent) => [1, 2, 5].map((digit) => digit * 10 ** exponent)),
+      10 ** to,
+    ],
+    ticks: [...exponents, to].map((exponent) => ({ at: 10 ** exponent, label: '10', exponent })),
   };
 }
 
+const mostDeg = 180;
+const incidenceAxis: Axis = {
+  scale: ({ left, right }) => scaleLinear([0, mostDeg], [left, right]),
+  grid: range(mostDeg + 1),
+  tableGrid: range(0, mostDeg + 1, 10),
+  ticks: range(0, mostDeg + 1, 30).map((at) => ({ at, label: `${at}°`, exponent: null })),
+};
+
 interface NamedCurve {
   readonly name: string;
-  readonly curve: BarCurve;
+  readonly curve: CoefficientCurve;
 }
 
 /** One curve without a name where both states lie on the same, else one for each. */
@@ -177,32 +197,8 @@ function distinctCurves(sides: readonly CoefficientSide[], grid: readonly number
   return sides.map(({ name, curve }) => ({ name, curve }));
 }
 
-function isSameCurve(a: BarCurve, b: BarCurve, grid: readonly number[]): boolean {
-  const other = sampleCurve(b, grid);
-  return sampleCurve(a, grid).every(({ best }, i) => Math.abs(best - (other[i]?.best ?? 0)) < sameCurve);
-}
-
-function sampleGrid({ from, to }: Decades): number[] {
-  const count = (to - from) * samplesPerDecade;
-  return range(count + 1).map((i) => 10 ** (from + i / samplesPerDecade));
-}
-
-function tableGrid({ from, to }: Decades): number[] {
-  const decades = range(from, to).flatMap((exponent) => [1, 2, 5].map((digit) => digit * 10 ** exponent));
-  return [...decades, 10 ** to];
-}
-
-/** The bar's curve at the given Reynolds numbers, from the same function that the ledger uses. */
-export function sampleCurve(
-  { diameterM, roughnessM, inclinationCosine }: BarCurve,
-  reynoldsNumbers: readonly number[],
-): CurveSample[] {
-  const surface = roundBarSurface(roughnessM, diameterM);
-  return reynoldsNumbers.map((reynolds) => {
-    const drag: RoundBarDrag = { best: 0, low: 0, high: 0, regime: 0, logCrisisReynolds: 0 };
-    const { low, best, high, regime } = roundBarDrag(reynolds, surface, inclinationCosine, drag);
-    return { reynolds, low, best, high, regime };
-  });
+function isSameCurve(a: CoefficientCurve, b: CoefficientCurve, grid: readonly number[]): boolean {
+  return grid.every((x) => Math.abs(a.at(x).best - b.at(x).best) < sameCurve);
 }
 
 /** Before and after at one place are one point with both names. */
@@ -224,8 +220,8 @@ type Scale = (value: number) => number;
 
 /** A thin trail of boxes along a curve, for labels to keep clear of. */
 function alongCurve(samples: readonly CurveSample[], x: Scale, y: Scale): Extent[] {
-  return samples.map(({ reynolds, best }) => {
-    const [left, top] = [x(reynolds), y(best)];
+  return samples.map(({ x: at, best }) => {
+    const [left, top] = [x(at), y(best)];
     return { left: left - 1, right: left + 1, top: top - 1, bottom: top + 1 };
   });
 }
@@ -233,11 +229,11 @@ function alongCurve(samples: readonly CurveSample[], x: Scale, y: Scale): Extent
 function chartCurve(name: string, samples: readonly CurveSample[], x: Scale, y: Scale): ChartCurve {
   const along = (value: (sample: CurveSample) => number): string =>
     line<CurveSample>(
-      (sample) => roundPx(x(sample.reynolds)),
+      (sample) => roundPx(x(sample.x)),
       (sample) => roundPx(y(value(sample))),
     )(samples) ?? '';
   const back = [...samples].reverse();
-  const lower = back.map(({ reynolds, low }) => `L${roundPx(x(reynolds))},${roundPx(y(low))}`).join('');
+  const lower = back.map(({ x: at, low }) => `L${roundPx(x(at))},${roundPx(y(low))}`).join('');
   return {
     name,
     samples,
@@ -247,13 +243,22 @@ function chartCurve(name: string, samples: readonly CurveSample[], x: Scale, y: 
 }
 
 export function coefficientText(coefficient: number): string {
-  return formatValue(coefficient, '1', { decimals: 2 });
+  return formatValue(coefficient, '1', { decimals: coefficient < 0.1 ? 3 : 2 });
+}
+
+const axisWords = { reynolds: 'Reynolds number', incidence: 'incidence' } as const;
+
+function atText(against: CoefficientCurve['against'], x: number): string {
+  return against === 'reynolds'
+    ? `at Reynolds number ${formatValue(x, '1')}`
+    : `at ${formatValue(x, '1', { decimals: 0 })}° of incidence`;
 }
 
 function descriptionOf(sides: readonly CoefficientSide[]): string {
   const states = sides.map(
-    ({ name, point }) =>
-      `${name}, ${coefficientText(point.coefficient)} at Reynolds number ${formatValue(point.reynolds, '1')}`,
+    ({ name, shapeName, curve, point }) =>
+      `${name}, ${shapeName}, ${coefficientText(point.coefficient)} ${atText(curve.against, point.x)}`,
   );
-  return `Drag coefficient of a round bar against Reynolds number, with its range from low to high. This fitting: ${states.join('; ')}.`;
+  const words = axisWords[sides[0]?.curve.against ?? 'reynolds'];
+  return `Drag coefficient against ${words}, with its range from low to high. This fitting: ${states.join('; ')}.`;
 }

@@ -1,5 +1,5 @@
-import { roundBarRegimes } from '../physics/section/roundBar';
-import type { ChartCurve, ChartPoint, CurveSample } from './coefficientChartGeometry';
+import type { ChartCurve, ChartPoint } from './coefficientChartGeometry';
+import type { CurveSample } from './coefficientCurves';
 import { firstFree, labelBox, type Extent, type PlacedLabel } from './labelBox';
 
 export type RegimeLabel = PlacedLabel;
@@ -13,26 +13,34 @@ const gapPx = 6;
 /** The names of the curve's stretches, at the middle of each: the dip below the band, the others above or beside it. */
 export function placeRegimeLabels(
   samples: readonly CurveSample[],
+  regimes: readonly string[],
   x: Scale,
   y: Scale,
   plot: Extent,
 ): RegimeLabel[] {
-  return roundBarRegimes.flatMap((name, regime) => {
-    const own = samples.filter((sample) => sample.regime === regime);
+  return regimes.flatMap((name, regime) => {
+    const own = firstStretch(samples, regime);
     const [first, last] = [own[0], own.at(-1)];
     if (first === undefined || last === undefined) return [];
-    if (x(last.reynolds) - x(first.reynolds) < leastStretchPx) return [];
+    if (x(last.x) - x(first.x) < leastStretchPx) return [];
     const middle = own[Math.floor(own.length / 2)] ?? first;
     const label = regimeLabel(name, middle, x, y);
     return [withinSides(label, plot)];
   });
 }
 
-function regimeLabel(name: string, { reynolds, low, high }: CurveSample, x: Scale, y: Scale): PlacedLabel {
-  if (name === 'dip') return { lines: [name], x: x(reynolds), y: y(low) + gapPx + 9, anchor: 'middle' };
-  if (name === 'crisis')
-    return { lines: [name], x: x(reynolds) + 4 * gapPx, y: y(high) + gapPx, anchor: 'start' };
-  return { lines: [name], x: x(reynolds), y: y(high) - gapPx, anchor: 'middle' };
+/** A regime may come again further on, as edge-on does at 180 degrees; it is named once. */
+function firstStretch(samples: readonly CurveSample[], regime: number): readonly CurveSample[] {
+  const from = samples.findIndex((sample) => sample.regime === regime);
+  if (from < 0) return [];
+  const length = samples.slice(from).findIndex((sample) => sample.regime !== regime);
+  return samples.slice(from, length < 0 ? undefined : from + length);
+}
+
+function regimeLabel(name: string, { x: at, low, high }: CurveSample, x: Scale, y: Scale): PlacedLabel {
+  if (name === 'dip') return { lines: [name], x: x(at), y: y(low) + gapPx + 9, anchor: 'middle' };
+  if (name === 'crisis') return { lines: [name], x: x(at) + 4 * gapPx, y: y(high) + gapPx, anchor: 'start' };
+  return { lines: [name], x: x(at), y: y(high) - gapPx, anchor: 'middle' };
 }
 
 function withinSides(label: PlacedLabel, plot: Extent): PlacedLabel {
@@ -52,7 +60,7 @@ export function placeCurveLabels(
   const taken = regimeLabels.map(labelBox);
   const ends = curves.flatMap(({ name, samples }) => {
     const end = samples.at(-1);
-    return name === '' || end === undefined ? [] : [{ name, x: x(end.reynolds), y: y(end.best) }];
+    return name === '' || end === undefined ? [] : [{ name, x: x(end.x), y: y(end.best) }];
   });
   const top = Math.min(...ends.map((end) => end.y));
   return ends.map((end) => {

@@ -36,7 +36,7 @@ export function rowOf(page: Page, name: string): Locator {
   return page.locator('.ledger-row').filter({ has: page.getByRole('button', { name, exact: true }) });
 }
 
-export function totals(page: Page): Locator {
+function totals(page: Page): Locator {
   return page.locator('.ledger-totals');
 }
 
@@ -59,7 +59,7 @@ export function workedOut(text: string, hasPlan: boolean): { project: Project; l
   return { project, ledger: answer.ledger };
 }
 
-export function rowNamed({ rows }: ProjectLedger, name: string): LedgerRow {
+function rowNamed({ rows }: ProjectLedger, name: string): LedgerRow {
   const row = rows.find(({ fitting }) => fitting.name === name);
   if (row === undefined) throw new Error(`The file has no ${name}.`);
   return row;
@@ -76,7 +76,7 @@ function numbersIn(text: string): { readonly value: number; readonly halfDigit: 
 }
 
 /** A printed text begins with these numbers, each rounded to the digits that it shows and no further off. */
-export function expectPrinted(text: string, ...values: readonly number[]): void {
+function expectPrinted(text: string, ...values: readonly number[]): void {
   const printed = numbersIn(text);
   expect(printed.length, text).toBeGreaterThanOrEqual(values.length);
   values.forEach((value, i) => {

@@ -71,7 +71,12 @@ export function referenceWidthOf(shape: MemberShape): number {
   return 'diameter' in shape ? shape.diameter.valueM : shape.chord.valueM;
 }
 
-/** The name of a regime, for the working; a typed coefficient has none of the family's. */
+/** The names of a shape's regimes, by index; a typed coefficient has none of the family's. */
+export function regimesOf(shape: MemberShape): readonly string[] {
+  return shape.coefficient === null ? familyRegimes[familyOf(shape)] : ['typed'];
+}
+
+/** The name of a regime, for the working. */
 export function regimeName(shape: MemberShape, regime: number): string {
-  return shape.coefficient === null ? familyRegimes[familyOf(shape)][regime]! : 'typed';
+  return regimesOf(shape)[regime] ?? 'typed';
 }

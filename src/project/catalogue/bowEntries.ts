@@ -22,10 +22,10 @@ import {
   clothBundle,
   dragArea,
   drum,
-  net,
   paintedTube,
   roundedBox,
   sectionBar,
+  sideNet,
   tube,
   wire,
 } from './shapes';
@@ -101,9 +101,9 @@ export const bowEntries: readonly CatalogueEntry[] = [
     synonyms: 'dolphin net netting mesh',
     group: 'Bow',
     zone: 'bow',
-    note: 'A net as a drag area by its solidity; nets get a family of their own later.',
+    note: 'Seen from the side; its mesh sets the solidity.',
     flags: safety,
-    shape: ({ lengthM }) => net(0.4 * bowspritFraction * lengthM, 0.15, 'Net on both sides of the bowsprit'),
+    shape: ({ lengthM }) => sideNet(bowspritFraction * lengthM, 0.4, 0.15),
     placement: (boat) => standingAt(onCentre(boat, -0.5 * bowspritFraction, 0.1)),
   },
   {

@@ -10,7 +10,19 @@ import {
   type BoatPlaces,
 } from './boatPlaces';
 import { atMastExposure, moving, safety, structural, type CatalogueEntry } from './catalogueEntry';
-import { body, clothBundle, dragArea, drum, paintedTube, rod, roundedBox, sectionBar, tube } from './shapes';
+import {
+  body,
+  boxBar,
+  clothBundle,
+  dragArea,
+  drum,
+  oval,
+  paintedTube,
+  rod,
+  roundedBox,
+  sectionBar,
+  tube,
+} from './shapes';
 
 /** The boom's length, as a fraction of the boat's, and its height above the deck, m. */
 export const boomFraction = 0.38;
@@ -58,10 +70,9 @@ export const mastEntries: readonly CatalogueEntry[] = [
     synonyms: 'spar mainsail foot',
     group: 'Mast and boom',
     zone: 'rig',
-    note: 'Sheeted in; seen from the side it is a flat box, hence a typed coefficient.',
+    note: 'Sheeted in: a box, deeper than wide, with rounded corners.',
     flags: structural,
-    shape: ({ lengthM }) =>
-      sectionBar(0.016 * lengthM, [1.1, 0.8, 1.4], 'Deep box with round corners', ['joined', 'free']),
+    shape: ({ lengthM }) => boxBar(0.016 * lengthM, 0.01 * lengthM, ['joined', 'free']),
     placement: (boat) => {
       const aft = mastFraction(boat) + 0.01;
       const height = boomHeightM(boat);
@@ -98,15 +109,9 @@ export const mastEntries: readonly CatalogueEntry[] = [
     synonyms: 'crosstrees spar struts',
     group: 'Standing rigging',
     zone: 'rig',
-    note: 'Two pairs; three on a tall rig.',
+    note: 'Two pairs; three on a tall rig. An oval, three times as long as thick, with its nose forward.',
     flags: structural,
-    shape: ({ lengthM }) =>
-      sectionBar(
-        0.0038 * lengthM,
-        [0.5, 0.25, 0.95],
-        'Oval near 3:1, nose to the wind at 0.25 and well across it at 0.95',
-        ['joined', 'joined'],
-      ),
+    shape: ({ lengthM }) => oval(0.0114 * lengthM, 0.0038 * lengthM, ['joined', 'joined']),
     placement: (boat) => {
       const outM = 0.08 * boat.lengthM + 0.1;
       return barBetween([atMast(boat, 0.33, 0, 0.05), atMast(boat, 0.34, 0.03 * boat.lengthM, outM)], {

@@ -1,4 +1,10 @@
-import type { ProjectRanged, ProjectShape, ProjectSurface, ProjectTypedCoefficient } from '../file/schema';
+import type {
+  ProjectRanged,
+  ProjectShape,
+  ProjectShapeOf,
+  ProjectSurface,
+  ProjectTypedCoefficient,
+} from '../file/schema';
 
 type Bar = Extract<ProjectShape, { kind: 'roundBar' }>;
 type Ends = Bar['ends'];
@@ -9,11 +15,8 @@ export const noSource = 'common practice, no source';
 
 const brightSteel: ProjectSurface = { kind: 'finish', finish: 'brightSteel' };
 const finePaint: ProjectSurface = { kind: 'finish', finish: 'finePaint' };
-const polishedMetal: ProjectSurface = { kind: 'finish', finish: 'polishedMetal' };
 
-/** Height of a strand, of a braid and of loose cloth over its neighbours, m (common practice, no source). */
-const strandM = 0.0002;
-const braidM = 0.0003;
+/** Height of loose cloth over its neighbours, m (common practice, no source). */
 const clothM = 0.0002;
 
 /** To a tenth of a millimetre. */
@@ -47,25 +50,28 @@ export function paintedTube(diameterM: number, ends: Ends): Bar {
   return bar(diameterM, finePaint, ends);
 }
 
-export function rod(diameterM: number): Bar {
-  return bar(diameterM, polishedMetal, ['joined', 'joined']);
+function wireOf(construction: ProjectShapeOf<'wire'>['construction'], diameterM: number): ProjectShape {
+  const diameter = estimated(diameterM);
+  return { kind: 'wire', construction, diameter, coefficient: null, friction: 'model' };
 }
 
-/** Stranded wire: no end effect, rough. */
-export function wire(diameterM: number): Bar {
-  return bar(diameterM, { kind: 'roughness', roughnessM: strandM }, ['joined', 'joined']);
+export function rod(diameterM: number): ProjectShape {
+  return wireOf('rod', diameterM);
 }
 
-export function rope(diameterM: number): Bar {
-  const coefficient = typed('diameter x length', [1.15, 1, 1.3], 'Braided rope has no deep crisis');
-  return bar(diameterM, { kind: 'roughness', roughnessM: braidM }, ['joined', 'joined'], coefficient);
+export function wire(diameterM: number): ProjectShape {
+  return wireOf('spiralStrand', diameterM);
+}
+
+export function rope(diameterM: number): ProjectShape {
+  return wireOf('braidedRope', diameterM);
 }
 
 export function rolledSail(diameterM: number): Bar {
   return bar(diameterM, { kind: 'roughness', roughnessM: clothM }, ['joined', 'joined']);
 }
 
-/** A member of another section than a circle, on its thickness across the wind, until it has a family of its own. */
+/** A member of a section that no family has, or that a sail hides: a coefficient on its thickness across the wind. */
 export function sectionBar(thicknessM: number, coefficient: Three, why: string, ends: Ends): Bar {
   return bar(thicknessM, finePaint, ends, typed('thickness x length', coefficient, why));
 }
@@ -112,8 +118,41 @@ export function dragArea([best, low, high]: Three, why: string): ProjectShape {
   };
 }
 
-/** A net of that area by its solidity: threads square to the wind at a rope's coefficient, half to one and a half times. */
-export function net(areaM2: number, solidity: number, why: string): ProjectShape {
+const noseForward = { kind: 'fixed', angleDeg: 0 } as const;
+
+function section(chordM: number, thicknessM: number, ends: Ends) {
+  const chord = estimated(chordM);
+  const thickness = estimated(Math.min(thicknessM, chord.m));
+  return { chord, thickness, direction: noseForward, coefficient: null, friction: 'model', ends } as const;
+}
+
+/** An oval with its nose forward. */
+export function oval(chordM: number, thicknessM: number, ends: Ends): ProjectShape {
+  return { kind: 'ellipticalBar', ...section(chordM, thicknessM, ends) };
+}
+
+/** A box with corners rounded to a fifth of its thickness, its chord forward (up, on a member that lies fore and aft). */
+export function boxBar(chordM: number, thicknessM: number, ends: Ends): ProjectShape {
+  const sides = section(chordM, thicknessM, ends);
+  return { kind: 'rectangularBar', ...sides, cornerRadiusM: Math.round(0.2e4 * sides.thickness.m) / 1e4 };
+}
+
+const twineM = 0.002;
+
+/** A net that faces abeam, of 2 mm twine. */
+export function sideNet(widthM: number, heightM: number, solidity: number): ProjectShape {
+  return {
+    kind: 'net',
+    facing: 'y',
+    width: estimated(widthM),
+    height: estimated(heightM),
+    solidity,
+    wireDiameter: estimated(twineM),
+  };
+}
+
+/** The edge and sag of a lying net as a drag area: threads square to the wind at a rope's coefficient, half to one and a half times. */
+export function netEdge(areaM2: number, solidity: number, why: string): ProjectShape {
   const best = 1.2 * solidity * areaM2;
   return dragArea(
     [best, 0.5 * best, 1.5 * best],

@@ -17,7 +17,7 @@ import {
   structural,
   type CatalogueEntry,
 } from './catalogueEntry';
-import { body, dragArea, net, paintedTube, roundedBox, rope, sectionBar, tube, wire } from './shapes';
+import { body, dragArea, netEdge, oval, paintedTube, rope, roundedBox, sideNet, tube, wire } from './shapes';
 
 /** Most that stanchions stand apart, m: the usual offshore rule of 2.2 m, a little less. */
 const stanchionSpacingM = 2;
@@ -64,10 +64,10 @@ export const sideDeckEntries: readonly CatalogueEntry[] = [
     synonyms: 'netting mesh headsail safety',
     group: 'Side decks',
     zone: 'decks',
-    note: 'A net as a drag area by its solidity; nets get a family of their own later.',
+    note: 'Over the foremost quarter of a side; its mesh sets the solidity.',
     flags: safety,
-    shape: ({ lengthM }) => net(0.6 * 0.25 * lengthM, 0.08, 'Net over the foremost quarter of a side'),
-    placement: (boat) => standingAt(atEdge(boat, 0.27, 0.05, 0.3), { pair: true }),
+    shape: ({ lengthM }) => sideNet(0.25 * lengthM, 0.6, 0.1),
+    placement: (boat) => standingAt(atEdge(boat, 0.27, 0.05, 0), { pair: true }),
   },
   {
     id: 'gate-stanchions',
@@ -187,10 +187,9 @@ export const sideDeckEntries: readonly CatalogueEntry[] = [
     synonyms: 'shroud outrigger deck spreaders poles',
     group: 'Standing rigging',
     zone: 'rig',
-    note: 'Poles from the mast foot that spread the shrouds beyond the hull. A typed coefficient stands in for their oval section.',
+    note: 'Poles from the mast foot that spread the shrouds beyond the hull; an oval, twice as long as thick.',
     flags: structural,
-    shape: ({ lengthM }) =>
-      sectionBar(0.0075 * lengthM, [0.6, 0.3, 1], 'Oval section seen along or across', ['joined', 'free']),
+    shape: ({ lengthM }) => oval(0.015 * lengthM, 0.0075 * lengthM, ['joined', 'free']),
     placement: (boat) =>
       barBetween(
         [
@@ -274,7 +273,7 @@ export const sideDeckEntries: readonly CatalogueEntry[] = [
     zone: 'hull',
     note: 'A net lying nearly along the wind, as a drag area; nets get a family of their own later.',
     shape: ({ lengthM, beamM }) =>
-      net(0.02 * lengthM * beamM, 0.4, 'Edge and sag of a net between the hulls'),
+      netEdge(0.02 * lengthM * beamM, 0.4, 'Edge and sag of a net between the hulls'),
     placement: (boat) => standingAt(onCentre(boat, 0.35, 0)),
   },
 ];

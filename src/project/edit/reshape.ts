@@ -85,7 +85,7 @@ function acrossOf(shape: ProjectShape, barLengthM: number): number {
 const startChord = { ellipticalBar: 2, rectangularBar: 1, fairing: 4 } as const;
 
 /** A member of a kind, as thick as asked; what it has in common with the old shape stays. */
-export function memberOf(kind: ProjectMember['kind'], acrossM: number, old: ProjectShape): ProjectMember {
+function memberOf(kind: ProjectMember['kind'], acrossM: number, old: ProjectShape): ProjectMember {
   const ends = isMember(old) && old.kind !== 'wire' ? old.ends : (['free', 'free'] as const);
   const friction = isMember(old) ? old.friction : 'model';
   const parts = { coefficient: null, friction, ends } as const;

@@ -4,7 +4,7 @@ import { useMediaQuery } from '../../ui/useMediaQuery';
 import type { Stretch } from './ledgerLines';
 
 /** From how many lines on only those in sight are drawn. A shorter ledger stays whole: the browser's own search finds all of it. */
-export const longFrom = 80;
+const longFrom = 80;
 
 /** Drawn beyond what is in sight, so that a turn of the wheel meets drawn lines, px. */
 const overscanPx = 160;

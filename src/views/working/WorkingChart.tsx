@@ -1,20 +1,31 @@
 import { CoefficientChart } from '../../charts/CoefficientChart';
 import { coefficientChartGeometry } from '../../charts/coefficientChartGeometry';
 import { useWidth } from '../../charts/useWidth';
-import { chartSides } from './chartSides';
+import type { FairingSurface } from '../../physics/section/fairingAligned';
+import { chartGroups } from './chartSides';
 import type { WorkingSide } from './workingSides';
 
 /** Width of the pane's text where the page has not been laid out yet. */
 const firstWidthPx = 352;
 
-/** The chart of a round bar; nothing for other kinds. */
-export function WorkingChart({ sides }: { readonly sides: readonly WorkingSide[] }) {
+interface WorkingChartProps {
+  readonly sides: readonly WorkingSide[];
+  readonly surface: FairingSurface;
+}
+
+/** The chart of a shape's coefficient, one for each of what it is drawn against; nothing for what has no curve. */
+export function WorkingChart({ sides, surface }: WorkingChartProps) {
   const [ref, widthPx] = useWidth<HTMLDivElement>(firstWidthPx);
-  const charted = chartSides(sides);
-  if (charted.length === 0) return null;
+  const groups = chartGroups(sides, surface);
+  if (groups.length === 0) return null;
   return (
     <div ref={ref} className="working-chart">
-      <CoefficientChart chart={coefficientChartGeometry(charted, widthPx)} />
+      {groups.map((group) => (
+        <CoefficientChart
+          key={group.map(({ name }) => name).join()}
+          chart={coefficientChartGeometry(group, widthPx)}
+        />
+      ))}
     </div>
   );
 }

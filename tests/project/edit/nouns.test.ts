@@ -209,7 +209,10 @@ describe('refit items', () => {
 
   it('cannot slim what has no diameter, and say so at the change', () => {
     expect(items.addItem(boat(), 'plan', 'box', 'slimmer')).toEqual({
-      refused: { path: 'plans[0].items[1].change', message: 'Box is no round bar or wire and has no diameter' },
+      refused: {
+        path: 'plans[0].items[1].change',
+        message: 'Box is no round bar or wire and has no diameter',
+      },
     });
     expect(items.changeItemKind(boat(), 'plan', 'box-off', 'slimmer')).toHaveProperty(
       'refused.path',

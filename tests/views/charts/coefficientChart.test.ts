@@ -1,20 +1,50 @@
 import { describe, expect, it } from 'vitest';
-import {
-  coefficientChartGeometry,
-  sampleCurve,
-  type BarCurve,
-  type CoefficientSide,
-} from '../../../src/charts/coefficientChartGeometry';
+import { coefficientChartGeometry, type CoefficientSide } from '../../../src/charts/coefficientChartGeometry';
+import { memberCurve, type CoefficientCurve } from '../../../src/charts/coefficientCurves';
+import type { MemberShape } from '../../../src/physics/fitting/fittingInput';
 import { isInside, labelBox, overlaps } from '../../../src/charts/labelBox';
 
-const smooth: BarCurve = { diameterM: 0.1, roughnessM: 0, inclinationCosine: 1 };
+const parts = { coefficient: null, coefficientDoubtId: 'own:a:coefficient', friction: true } as const;
+const place = { inclinationCosine: 1, reynolds: 2e5, effectiveSlenderness: Infinity };
 
-function side(name: CoefficientSide['name'], reynolds: number, curve = smooth): CoefficientSide {
-  const coefficient = sampleCurve(curve, [reynolds])[0]?.best ?? NaN;
-  return { name, curve, point: { reynolds, coefficient }, others: [] };
+function size(valueM: number) {
+  return { valueM, basis: 'measured', doubtId: 'own:a:size' } as const;
 }
 
-describe('the chart of a round bar', () => {
+function tube(roughnessM: number): CoefficientCurve {
+  const shape: MemberShape = {
+    kind: 'roundBar',
+    diameter: size(0.1),
+    roughnessM,
+    ends: ['joined', 'joined'],
+    ...parts,
+  };
+  return memberCurve(shape, place, 'turbulent');
+}
+
+const smooth = tube(0);
+
+const fairing = memberCurve(
+  {
+    kind: 'fairing',
+    chord: size(0.4),
+    thickness: size(0.1),
+    cornerRadiusM: 0,
+    direction: { kind: 'fixed', angleRad: 0 },
+    directionDoubtId: 'own:a:direction',
+    ends: ['joined', 'joined'],
+    ...parts,
+  },
+  place,
+  'turbulent',
+);
+
+function side(name: CoefficientSide['name'], x: number, curve = smooth): CoefficientSide {
+  const coefficient = curve.at(x).best;
+  return { name, shapeName: 'round bar', curve, point: { x, coefficient }, others: [] };
+}
+
+describe('the chart of a coefficient', () => {
   it('puts a decade every quarter of the plot and zero on the axis', () => {
     const { xTicks, yTicks, plot } = coefficientChartGeometry([side('before', 1e5)], 336);
     expect(xTicks.map(({ exponent }) => exponent)).toEqual([3, 4, 5, 6, 7]);
@@ -23,10 +53,10 @@ describe('the chart of a round bar', () => {
   });
 
   it('passes through the published middle at Re 5e4: 1.20, 1.05 to 1.25', () => {
-    const [sample] = sampleCurve(smooth, [5e4]);
-    expect(sample?.best).toBeCloseTo(1.2, 9);
-    expect(sample?.low).toBeCloseTo(1.05, 9);
-    expect(sample?.high).toBeCloseTo(1.25, 9);
+    const sample = smooth.at(5e4);
+    expect(sample.best).toBeCloseTo(1.2, 9);
+    expect(sample.low).toBeCloseTo(1.05, 9);
+    expect(sample.high).toBeCloseTo(1.25, 9);
   });
 
   it('lays the fitting’s point on its curve', () => {
@@ -40,7 +70,7 @@ describe('the chart of a round bar', () => {
   });
 
   it('draws one curve without a name when both states lie on it, two with names when they do not', () => {
-    const rough: BarCurve = { ...smooth, roughnessM: 0.001 };
+    const rough = tube(0.001);
     const one = coefficientChartGeometry([side('before', 8e4), side('after', 4e4)], 336);
     expect(one.curves.map(({ name }) => name)).toEqual(['']);
     const two = coefficientChartGeometry([side('before', 8e4), side('after', 4e4, rough)], 336);
@@ -75,8 +105,27 @@ describe('the chart of a round bar', () => {
 
   it('has a table of one, two and five behind it, and says its points in words', () => {
     const { table, description } = coefficientChartGeometry([side('before', 5e4)], 336);
-    expect(table[0]?.rows.map(({ reynolds }) => reynolds).slice(0, 4)).toEqual([1000, 2000, 5000, 10_000]);
-    expect(table[0]?.rows.at(-1)?.reynolds).toBe(1e7);
-    expect(description).toContain('before, 1.20 at Reynolds number 50\u2009000');
+    expect(table[0]?.rows.map(({ x }) => x).slice(0, 4)).toEqual([1000, 2000, 5000, 10_000]);
+    expect(table[0]?.rows.at(-1)?.x).toBe(1e7);
+    expect(description).toContain('before, round bar, 1.20 at Reynolds number 50\u2009000');
+  });
+
+  it('draws a section with a direction against incidence, to 180 degrees, and names each regime once', () => {
+    const chart = coefficientChartGeometry([side('before', 20, fairing)], 336);
+    expect(chart.xTicks.map(({ label }) => label)).toEqual([
+      '0°',
+      '30°',
+      '60°',
+      '90°',
+      '120°',
+      '150°',
+      '180°',
+    ]);
+    expect(chart.points[0]?.x).toBeCloseTo(28 + (300 * 20) / 180, 1);
+    expect(chart.table[0]?.rows.map(({ x }) => x)).toHaveLength(19);
+    const names = chart.regimeLabels.map(({ lines }) => lines[0]);
+    expect(new Set(names).size).toBe(names.length);
+    expect(names).toContain('separated');
+    expect(chart.description).toContain('20° of incidence');
   });
 });

@@ -99,9 +99,11 @@ describe('the working of a round bar that a plan makes thinner', () => {
   it('has the chart in words and as a table', () => {
     show('pole');
     const chart = screen.getByRole('img', {
-      name: /Drag coefficient of a round bar against Reynolds number/,
+      name: /Drag coefficient against Reynolds number.*round bar/,
     });
-    expect(chart.getAttribute('aria-label')).toMatch(/before, 1\.\d\d at .*after, 1\.\d\d at/);
+    expect(chart.getAttribute('aria-label')).toMatch(
+      /before, round bar, 1\.\d\d at .*after, round bar, 1\.\d\d at/,
+    );
     expect(screen.getByText('as a table')).toBeTruthy();
   });
 
