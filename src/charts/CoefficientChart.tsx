@@ -36,7 +36,7 @@ export function CoefficientChart({ chart }: { readonly chart: CoefficientChartGe
         ))}
         <line className="chart-axis" x1={plot.left} x2={plot.right} y1={plot.bottom} y2={plot.bottom} />
         {xTicks.map((tick) => (
-          <AxisTick key={tick.x} {...tick} y={plot.bottom} />
+          <AxisTick key={tick.x} {...tick} y={plot.bottom} isLast={tick === xTicks.at(-1)} />
         ))}
         <text className="chart-tick" x={plot.left - 5} y={plot.top - 7}>
           C
@@ -76,14 +76,22 @@ interface AxisTickProps {
   readonly y: number;
   readonly label: string;
   readonly exponent: number | null;
+  readonly isLast: boolean;
 }
 
 /** The typeface has no raised figures above 3, so the exponent is set by hand. */
-function AxisTick({ x, y, label, exponent }: AxisTickProps) {
+function AxisTick({ x, y, label, exponent, isLast }: AxisTickProps) {
+  // A whole word beyond the plot's right end would be cut.
+  const isTurned = isLast && exponent === null;
   return (
     <g>
       <line className="chart-axis" x1={x} x2={x} y1={y} y2={y + 4} />
-      <text className="chart-tick" x={x} y={y + 16} textAnchor="middle">
+      <text
+        className="chart-tick"
+        x={isTurned ? x + 6 : x}
+        y={y + 16}
+        textAnchor={isTurned ? 'end' : 'middle'}
+      >
         {label}
         {exponent !== null && (
           <tspan className="chart-raised" dy={-4}>

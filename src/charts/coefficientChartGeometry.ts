@@ -1,4 +1,4 @@
-import { line, range, scaleLinear, scaleLog } from 'd3';
+import { line, precisionFixed, range, scaleLinear, scaleLog, tickStep } from 'd3';
 import { formatValue } from '../units/print';
 import {
   placeCurveLabels,
@@ -108,6 +108,8 @@ export function coefficientChartGeometry(
     x: roundPx(x(at)),
     y: roundPx(y(coefficient)),
   });
+  // As many places as the ticks need to differ.
+  const decimals = Math.max(1, precisionFixed(tickStep(0, most * headroom, 4)));
   const curves = distinct.map(({ name }, i) => chartCurve(name, sampled[i] ?? [], x, y));
   const placed = mergedWhereOne(
     sides.map((side) => ({
@@ -135,7 +137,7 @@ export function coefficientChartGeometry(
     against,
     shapeName: [...new Set(sides.map(({ shapeName }) => shapeName))].join(', then '),
     xTicks: axis.ticks.map(({ at, label, exponent }) => ({ x: x(at), label, exponent })),
-    yTicks: y.ticks(4).map((value) => ({ y: y(value), label: formatValue(value, '1', { decimals: 1 }) })),
+    yTicks: y.ticks(4).map((value) => ({ y: y(value), label: formatValue(value, '1', { decimals }) })),
     description: descriptionOf(sides),
     table: distinct.map(({ name, curve }) => ({
       curveName: name,

@@ -297,3 +297,65 @@ describe('wind, use and flags', () => {
     expect(fitting('boom').excluded).toEqual({ reason: '' });
   });
 });
+
+describe('a section with a direction', () => {
+  it('turns with the wind on request, in pieces and with what is left over', () => {
+    openInStore(everyKind());
+    open('box-post');
+    choose('Shape', 'fairing');
+    expect(fitting('box-post').shape).toMatchObject({ kind: 'fairing', thickness: { m: 0.04 } });
+    choose('Direction', 'turns with the wind');
+    type('Pieces that turn each for itself', '3');
+    type('Error left, to either side', '4°');
+    expect(fitting('box-post').shape).toMatchObject({
+      direction: { kind: 'turning', pieces: 3, residualDeg: 4 },
+    });
+  });
+
+  it('says beside the thickness that it exceeds the chord, and loses nothing', () => {
+    openInStore(everyKind());
+    open('oval-post');
+    type('Thickness', '90 mm');
+    expect(screen.getByText(/Not taken: this must not be above the chord \(0\.08\)/)).toBeTruthy();
+    expect(field('Thickness').value).toBe('90 mm');
+    expect(fitting('oval-post').shape).toMatchObject({ thickness: { m: 0.04 } });
+  });
+});
+
+describe('a pull test', () => {
+  it('gives the drag area from its readings, which are typed on one line with decimal commas', () => {
+    openInStore(everyKind());
+    open('pulled');
+    type('Readings', '30,5; 31.5 31');
+    type('Reading out of the wind', '1 N');
+    type('Angle between pull and wind', '0°');
+    type('Wind at the item’s own height', '10 m/s');
+    type('Density of the air', '1.2 kg/m3');
+    const { shape } = fitting('pulled');
+    if (shape.kind !== 'measuredArea') throw new Error('no measured area');
+    expect(shape.pullTest?.forcesN).toEqual([30.5, 31.5, 31]);
+    // 30 N over 60 Pa
+    expect(shape.dragAreaM2.best).toBeCloseTo(0.5, 12);
+    expect(screen.getByText(/drag area 0\.500/)).toBeTruthy();
+  });
+
+  it('keeps readings that are none, with a sentence', () => {
+    openInStore(everyKind());
+    open('pulled');
+    type('Readings', '30; gust');
+    expect(field('Readings').getAttribute('aria-invalid')).toBe('true');
+    expect(fitting('pulled').shape).toMatchObject({ pullTest: { forcesN: [31, 28.5, 30.2] } });
+  });
+
+  it('is started from the area as it is, and taken away again with the area kept', async () => {
+    openInStore(everyKind());
+    open('bag');
+    await userEvent.click(screen.getByRole('checkbox', { name: 'Work it out from a pull test' }));
+    const { shape } = fitting('bag');
+    expect(shape).toMatchObject({ provenance: { kind: 'pull-test' }, pullTest: { windSpeedMs: 10 } });
+    const best = shape.kind === 'measuredArea' ? shape.dragAreaM2.best : NaN;
+    expect(best).toBeCloseTo(0.3, 5);
+    await userEvent.click(screen.getByRole('checkbox', { name: 'Work it out from a pull test' }));
+    expect(fitting('bag').shape).toMatchObject({ pullTest: null, dragAreaM2: { best } });
+  });
+});
