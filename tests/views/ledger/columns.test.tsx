@@ -271,16 +271,16 @@ describe('what the ledger says beside its numbers', () => {
 });
 
 describe('an edit of one fitting', () => {
-  it('draws one row anew, the head of its group, what the small rows come to, and the total', () => {
+  it('draws one row anew, the head of its group and the total; what small rows come to stays where it is the same', () => {
     useAppStore.getState().choosePlan(null);
     show();
-    const tails = document.querySelectorAll('.tail-line').length;
+    expect(document.querySelectorAll('.tail-line').length).toBeGreaterThan(0);
     drawn.bars = 0;
     act(() => {
       useAppStore
         .getState()
         .edit('note', (project) => patchFitting(project, 'stanchions', { note: 'counted twice' }));
     });
-    expect(drawn.bars).toBe(1 + 1 + tails + 1);
+    expect(drawn.bars).toBe(1 + 1 + 1);
   });
 });
