@@ -87,12 +87,12 @@ export const namedMethods = {
     { value: 'en', label: 'EN 1991-1-4', source: cited('en-1991-1-4') },
   ],
   inclined: [
-    { value: 'cross-flow', label: 'cross-flow principle', source: cited('cross-flow') },
-    { value: 'dnv-wind', label: 'DNV, wind chapter', source: cited('dnv-rp-c205') },
+    { value: 'cross-flow', label: 'cross-flow', source: cited('cross-flow') },
+    { value: 'dnv-wind', label: 'DNV wind chapter', source: cited('dnv-rp-c205') },
   ],
   fairing: [
-    { value: 'turbulent', label: 'turbulent from the nose', source: cited('hoerner-sections') },
-    { value: 'laminar', label: 'smooth, natural transition', source: cited('sheldahl-klimas-1981') },
+    { value: 'turbulent', label: 'turbulent', source: cited('hoerner-sections') },
+    { value: 'laminar', label: 'laminar', source: cited('sheldahl-klimas-1981') },
   ],
 } as const satisfies { readonly [Part in NamedPart]: readonly NamedMethod<ProjectMethods[Part]>[] };
 
