@@ -3,6 +3,7 @@ import type { MemberShape, SphereShape } from '../physics/fitting/fittingInput';
 import { prepareMember, referenceWidthOf, regimesOf } from '../physics/fitting/memberFamilies';
 import type { FairingSurface } from '../physics/section/fairingAligned';
 import { emptyStrip } from '../physics/section/memberFamily';
+import { toSi } from '../units/convert';
 
 /** One sample of a curve; `x` is a Reynolds number, or an incidence in degrees. */
 export interface CurveSample {
@@ -55,7 +56,7 @@ export function memberCurve(
   };
   const regimes = regimesOf(shape);
   return section.isDirected
-    ? { against: 'incidence', regimes, at: (x) => sample(x, place.reynolds, (x * Math.PI) / 180) }
+    ? { against: 'incidence', regimes, at: (x) => sample(x, place.reynolds, toSi(x, 'deg')) }
     : { against: 'reynolds', regimes, at: (x) => sample(x, x, 0) };
 }
 

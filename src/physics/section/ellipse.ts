@@ -35,6 +35,19 @@ export interface EllipseCoefficients {
   logCrisisReynolds: number;
 }
 
+export function emptyEllipse(): EllipseCoefficients {
+  return {
+    drag: 0,
+    dragLow: 0,
+    dragHigh: 0,
+    lift: 0,
+    liftLow: 0,
+    liftHigh: 0,
+    regime: 0,
+    logCrisisReynolds: 0,
+  };
+}
+
 /** 90 % half-width beside the round bar's own band: few sources. Assumed. */
 const fewSourcesHalfWidth = 0.2;
 /** The rule of components knows nothing of circulation: half-width of the lift. Assumed. */

@@ -1,5 +1,10 @@
-import { ellipseCoefficients, ellipsePerimeterM, ellipseShape, ellipseWidthShare } from './ellipse';
-import type { EllipseCoefficients } from './ellipse';
+import {
+  ellipseCoefficients,
+  ellipsePerimeterM,
+  ellipseShape,
+  ellipseWidthShare,
+  emptyEllipse,
+} from './ellipse';
 import { endFactor, type EndMethod } from './endEffect';
 import type { PreparedSection, StripCoefficients, StripFlow } from './memberFamily';
 import type { TypedCoefficient } from './roundBarSection';
@@ -27,16 +32,7 @@ export function prepareEllipse(
   typed: TypedCoefficient | null,
 ): PreparedEllipse {
   const shape = ellipseShape(chordM, thicknessM);
-  const section: EllipseCoefficients = {
-    drag: 0,
-    dragLow: 0,
-    dragHigh: 0,
-    lift: 0,
-    liftLow: 0,
-    liftHigh: 0,
-    regime: 0,
-    logCrisisReynolds: 0,
-  };
+  const section = emptyEllipse();
   return {
     isDirected: shape.ratio < 1,
     referenceWidthM: chordM,

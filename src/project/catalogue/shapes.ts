@@ -1,3 +1,4 @@
+import { noseForward } from '../file/directions';
 import type {
   ProjectRanged,
   ProjectShape,
@@ -117,8 +118,6 @@ export function dragArea([best, low, high]: Three, why: string): ProjectShape {
     pullTest: null,
   };
 }
-
-const noseForward = { kind: 'fixed', angleDeg: 0 } as const;
 
 function section(chordM: number, thicknessM: number, ends: Ends) {
   const chord = estimated(chordM);

@@ -2,7 +2,7 @@ import { netDragAreas } from '../../physics/body/net';
 import { sphereColumn, sphereTable } from '../../physics/body/sphereTable';
 import { edgedBodyCoefficient, roundedBodyCoefficient } from '../../physics/body/threeAxisBody';
 import { valueAt, type CubicTable } from '../../physics/numerics/cubicTable';
-import { ellipseCoefficients, ellipseShape } from '../../physics/section/ellipse';
+import { ellipseCoefficients, ellipseShape, emptyEllipse } from '../../physics/section/ellipse';
 import { laminarAlignedDrag, turbulentAlignedDrag } from '../../physics/section/fairingAligned';
 import { rectangleAxis } from '../../physics/section/rectangle';
 import { roundBarColumn, roundBarTable } from '../../physics/section/roundBarTable';
@@ -124,16 +124,7 @@ function sectionCoefficient(shape: Section, ratio: number): ProjectRanged {
         ellipseShape(shape.chord.m, shape.thickness.m),
         0,
         1,
-        {
-          drag: 0,
-          dragLow: 0,
-          dragHigh: 0,
-          lift: 0,
-          liftLow: 0,
-          liftHigh: 0,
-          regime: 0,
-          logCrisisReynolds: 0,
-        },
+        emptyEllipse(),
       );
       return { best: drag, low: dragLow, high: dragHigh };
     }

@@ -1,6 +1,7 @@
 import { deckLineOf, membersOf } from '../core/fittingToPhysics';
+import { noseForward } from '../file/directions';
 import type { Project, ProjectFitting, ProjectPlacement, ProjectShape, ProjectShapeOf } from '../file/schema';
-import { isMember, isRound, isSection, type ProjectMember } from '../file/shapeKinds';
+import { acrossM, isMember, isSection, type ProjectMember } from '../file/shapeKinds';
 import { asArea, barCoefficient, edgedBodyAreaM2 } from './asArea';
 import { estimated, plainLengthM, plainWidthM } from './estimatedSize';
 import { neat } from './neat';
@@ -66,17 +67,16 @@ function asMember(
 ): Reshaped {
   const hasLength = lengthM >= shortestBarM;
   const newLengthM = 'height' in shape ? shape.height.m : plainLengthM;
-  const acrossM = acrossOf(shape, hasLength ? lengthM : newLengthM);
   return {
-    shape: memberOf(kind, acrossM, shape),
+    shape: memberOf(kind, acrossOf(shape, hasLength ? lengthM : newLengthM), shape),
     placement: hasLength ? placement : lengthened(placement, newLengthM),
   };
 }
 
 /** How wide a shape is across a bar's line, m. */
 function acrossOf(shape: ProjectShape, barLengthM: number): number {
-  if (isSection(shape)) return shape.thickness.m;
-  if (isRound(shape) || shape.kind === 'sphere') return shape.diameter.m;
+  if (isMember(shape)) return acrossM(shape);
+  if (shape.kind === 'sphere') return shape.diameter.m;
   if (shape.kind === 'measuredArea') return shape.dragAreaM2.best / (barCoefficient().best * barLengthM);
   return shape.width.m;
 }
@@ -85,24 +85,22 @@ function acrossOf(shape: ProjectShape, barLengthM: number): number {
 const startChord = { ellipticalBar: 2, rectangularBar: 1, fairing: 4 } as const;
 
 /** A member of a kind, as thick as asked; what it has in common with the old shape stays. */
-function memberOf(kind: ProjectMember['kind'], acrossM: number, old: ProjectShape): ProjectMember {
+function memberOf(kind: ProjectMember['kind'], thickM: number, old: ProjectShape): ProjectMember {
   const ends = isMember(old) && old.kind !== 'wire' ? old.ends : (['free', 'free'] as const);
   const friction = isMember(old) ? old.friction : 'model';
   const parts = { coefficient: null, friction, ends } as const;
   if (kind === 'wire') {
-    return { kind, construction: 'spiralStrand', diameter: estimated(acrossM), coefficient: null, friction };
+    return { kind, construction: 'spiralStrand', diameter: estimated(thickM), coefficient: null, friction };
   }
   if (kind === 'roundBar') {
-    return { kind, diameter: estimated(acrossM), surface: surfaceOf(old), ...parts };
+    return { kind, diameter: estimated(thickM), surface: surfaceOf(old), ...parts };
   }
-  const thickness = estimated(acrossM);
+  const thickness = estimated(thickM);
   const chord = isSection(old) ? old.chord : estimated(startChord[kind] * thickness.m);
-  const direction = isSection(old) ? old.direction : straightAhead;
+  const direction = isSection(old) ? old.direction : noseForward;
   const section = { chord: chord.m >= thickness.m ? chord : thickness, thickness, direction, ...parts };
   return kind === 'rectangularBar' ? { kind, ...section, cornerRadiusM: 0 } : { kind, ...section };
 }
-
-const straightAhead = { kind: 'fixed', angleDeg: 0 } as const;
 
 function surfaceOf(old: ProjectShape): ProjectShapeOf<'roundBar'>['surface'] {
   return 'surface' in old ? old.surface : { kind: 'smooth' };
@@ -123,8 +121,8 @@ type Box = readonly [lengthM: number, widthM: number, heightM: number];
 /** The box that a shape fills. */
 function boxOf(shape: ProjectShape, { xM, yM, zM }: Extents): Box {
   if (isMember(shape)) {
-    const acrossM = isSection(shape) ? shape.thickness.m : shape.diameter.m;
-    return [Math.max(xM, acrossM), Math.max(yM, acrossM), Math.max(zM, acrossM)];
+    const thickM = acrossM(shape);
+    return [Math.max(xM, thickM), Math.max(yM, thickM), Math.max(zM, thickM)];
   }
   switch (shape.kind) {
     case 'sphere':

@@ -1,5 +1,12 @@
-import type { ItemChange, ProjectDirection, ProjectFitting, ProjectShape } from '../file/schema';
-import { isMember, isSection, type ProjectMember } from '../file/shapeKinds';
+import { followingTheWind, noseForward } from '../file/directions';
+import type {
+  ItemChange,
+  ProjectDimension,
+  ProjectDirection,
+  ProjectFitting,
+  ProjectShape,
+} from '../file/schema';
+import { acrossM, isMember, type ProjectMember } from '../file/shapeKinds';
 import { estimated } from './estimatedSize';
 
 /** A change to start from, or why there is none. */
@@ -12,8 +19,6 @@ export type ShapeStart = 'fairedTurning' | 'fairedFixed' | 'otherSection' | 'rou
 /** Each side of a tube in a fairing: its skin and the room to turn, m (common practice, no source). */
 const skinAndClearanceM = 0.003;
 const fairingChordOverThickness = 4;
-/** Left over when a fairing follows the wind, degrees (common practice, no source). */
-const residualDeg = 5;
 /** An oval about as long round as the tube that it replaces. */
 const ovalThickness = 0.65;
 const ovalChord = 1.3;
@@ -33,20 +38,13 @@ export function startedShape(fitting: ProjectFitting, start: ShapeStart): Defaul
         'An oval about as long round as the bar; whether it carries the load is not computed.',
       )
     : typed(
-        faired(shape, start === 'fairedTurning' ? turning : straightAhead),
+        faired(shape, start === 'fairedTurning' ? followingTheWind : noseForward),
         'Round the bar with 3 mm for skin and clearance on each side, a quarter as thick as long (common practice, no source).',
       );
 }
 
 function typed(shape: ProjectShape, source: string): DefaultChange {
   return { ok: true, change: { kind: 'typed', shape, source } };
-}
-
-const turning: ProjectDirection = { kind: 'turning', residualDeg, pieces: 1 };
-const straightAhead: ProjectDirection = { kind: 'fixed', angleDeg: 0 };
-
-function acrossM(shape: ProjectMember): number {
-  return isSection(shape) ? shape.thickness.m : shape.diameter.m;
 }
 
 function memberParts(shape: ProjectMember) {
@@ -63,18 +61,22 @@ function faired(shape: ProjectMember, direction: ProjectDirection): ProjectShape
 function oval(shape: ProjectMember): ProjectShape {
   const thickness = estimated(ovalThickness * acrossM(shape));
   const chord = estimated(ovalChord * acrossM(shape));
-  return { kind: 'ellipticalBar', chord, thickness, direction: straightAhead, ...memberParts(shape) };
+  return { kind: 'ellipticalBar', chord, thickness, direction: noseForward, ...memberParts(shape) };
 }
 
 function rounded(name: string, shape: ProjectShape): DefaultChange {
   const source = 'Edges rounded to a fifth of the smallest side, the most that EN 1991-1-4 counts.';
   if (shape.kind === 'rectangularBar') {
-    const cornerRadiusM = estimated(roundedShare * Math.min(shape.chord.m, shape.thickness.m)).m;
+    const cornerRadiusM = roundedM(shape.chord, shape.thickness);
     return typed({ ...shape, cornerRadiusM }, source);
   }
   if (shape.kind === 'bluffBody') {
-    const cornerRadiusM = estimated(roundedShare * Math.min(shape.length.m, shape.width.m, shape.height.m)).m;
+    const cornerRadiusM = roundedM(shape.length, shape.width, shape.height);
     return typed({ ...shape, cornerRadiusM }, source);
   }
   return { ok: false, message: `${name} has no edges to round` };
+}
+
+function roundedM(...sides: readonly ProjectDimension[]): number {
+  return estimated(roundedShare * Math.min(...sides.map(({ m }) => m))).m;
 }

@@ -24,6 +24,11 @@ export function isRound(shape: ProjectShape): shape is ProjectRound {
   return shape.kind === 'roundBar' || shape.kind === 'wire';
 }
 
+/** How thick a member is across its axis, m: its diameter, or its thickness. */
+export function acrossM(shape: ProjectMember): number {
+  return isSection(shape) ? shape.thickness.m : shape.diameter.m;
+}
+
 /** Height of a surface's roughness, m. */
 export function roughnessOf(surface: ProjectSurface): number {
   if (surface.kind === 'smooth') return 0;

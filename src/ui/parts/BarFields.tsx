@@ -1,24 +1,16 @@
 import type { ProjectShapeOf } from '../../project/file/schema';
-import { DimensionField } from '../fields/DimensionField';
 import { EndsFields, MemberFields } from './MemberFields';
 import { inside, type PartFields } from './partFields';
+import { SizeField } from './SizeField';
 import { SurfaceFields } from './SurfaceFields';
 
 /** A round bar: how thick and how smooth, and what its ends stand on. */
 export function BarFields(bar: PartFields<ProjectShapeOf<'roundBar'>>) {
-  const { value, at, onChange } = bar;
-  const { diameter, surface, ends } = value;
+  const { value } = bar;
+  const { surface, ends } = value;
   return (
     <>
-      <DimensionField
-        label="Diameter"
-        unit="mm"
-        value={diameter}
-        onCommit={(next) => {
-          onChange('diameter', 'diameter', { ...value, diameter: next });
-        }}
-        {...at('diameter')}
-      />
+      <SizeField part={bar} size="diameter" label="Diameter" unit="mm" />
       <SurfaceFields {...inside(bar, '', surface, (next) => ({ ...value, surface: next }))} />
       <EndsFields {...inside(bar, '', ends, (next) => ({ ...value, ends: next }))} />
       <MemberFields {...bar} start={startCoefficient} />

@@ -1,8 +1,8 @@
 import { edgedBodyCoefficient } from '../../physics/body/threeAxisBody';
 import type { ProjectShape } from '../../project/file/schema';
-import { DimensionField } from '../fields/DimensionField';
 import { CoefficientFields } from './CoefficientFields';
 import { inside, type PartFields } from './partFields';
+import { SizeField } from './SizeField';
 import { CornerField } from './smallFields';
 
 type Body = Extract<ProjectShape, { kind: 'bluffBody' }>;
@@ -25,16 +25,7 @@ export function BodyFields(body: PartFields<Body>) {
   return (
     <>
       {sides.map(({ key, label }) => (
-        <DimensionField
-          key={key}
-          label={label}
-          unit="m"
-          value={value[key]}
-          onCommit={(side) => {
-            onChange(key, key, { ...value, [key]: side });
-          }}
-          {...at(key)}
-        />
+        <SizeField key={key} part={body} size={key} label={label} unit="m" />
       ))}
       <CornerField
         radiusM={value.cornerRadiusM}

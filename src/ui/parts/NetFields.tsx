@@ -1,8 +1,8 @@
 import type { ProjectShapeOf } from '../../project/file/schema';
 import { ChoiceField, type Choice } from '../fields/ChoiceField';
-import { DimensionField } from '../fields/DimensionField';
 import { NumberField } from '../fields/NumberField';
 import type { PartFields } from './partFields';
+import { SizeField } from './SizeField';
 
 type Net = ProjectShapeOf<'net'>;
 
@@ -21,20 +21,12 @@ const sides = [
 const solidityRange = { fromSi: 0, toSi: 1 };
 
 /** A flat net by the share of it that is solid. */
-export function NetFields({ value, at, onChange }: PartFields<Net>) {
+export function NetFields(net: PartFields<Net>) {
+  const { value, at, onChange } = net;
   return (
     <>
       {sides.map(({ key, label, unit }) => (
-        <DimensionField
-          key={key}
-          label={label}
-          unit={unit}
-          value={value[key]}
-          onCommit={(side) => {
-            onChange(key, label.toLowerCase(), { ...value, [key]: side });
-          }}
-          {...at(key)}
-        />
+        <SizeField key={key} part={net} size={key} label={label} unit={unit} words={label.toLowerCase()} />
       ))}
       <NumberField
         label="Solidity"

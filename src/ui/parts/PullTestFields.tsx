@@ -2,13 +2,12 @@ import type { PullTestTrace } from '../../physics/body/pullTest';
 import { limits, type ProjectPullTest, type ProjectShapeOf } from '../../project/file/schema';
 import { dragAreaOf, pullTestOf } from '../../project/file/shapeRules';
 import { formatQuantity, formatRange } from '../../units/print';
-import { toSi } from '../../units/convert';
 import { CheckField } from '../fields/CheckField';
 import { NumberField } from '../fields/NumberField';
 import { QuantityField } from '../fields/QuantityField';
 import { ReadingsField } from '../fields/ReadingsField';
-import { inUnit } from '../fields/fieldText';
 import type { PartFields } from './partFields';
+import { DegreesField } from './smallFields';
 
 type Area = ProjectShapeOf<'measuredArea'>;
 
@@ -67,7 +66,6 @@ function startedFrom(area: Area): Area {
 
 const forceRange = { fromSi: 0, toSi: 1_000_000 };
 const meterRange = { fromSi: 0, toSi: 100_000 };
-const angleRange = { fromSi: 0, toSi: Math.PI / 3 };
 const windRange = { fromSi: 0.01, toSi: 60 };
 const shareRange = { fromSi: 0, toSi: 0.5 };
 const densityRange = { fromSi: 0.5, toSi: 2 };
@@ -99,14 +97,13 @@ function Sheet({ value, at, onChange }: PartFields<ProjectPullTest>) {
         }}
         {...at('tareN')}
       />
-      <QuantityField
+      <DegreesField
         label="Angle between pull and wind"
-        dimension="angle"
-        unit="deg"
-        range={angleRange}
-        valueSi={toSi(value.pullAngleDeg, 'deg')}
-        onCommit={(angleRad) => {
-          onChange('pullAngleDeg', 'angle of the pull', { ...value, pullAngleDeg: inUnit(angleRad, 'deg') });
+        valueDeg={value.pullAngleDeg}
+        leastDeg={0}
+        mostDeg={60}
+        onCommit={(pullAngleDeg) => {
+          onChange('pullAngleDeg', 'angle of the pull', { ...value, pullAngleDeg });
         }}
         {...at('pullAngleDeg')}
       />

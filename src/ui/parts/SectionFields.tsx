@@ -1,12 +1,12 @@
+import { followingTheWind, noseForward } from '../../project/file/directions';
 import type { ProjectDirection } from '../../project/file/schema';
 import type { ProjectSection } from '../../project/file/shapeKinds';
 import { formatValue } from '../../units/print';
 import { ChoiceField, type Choice } from '../fields/ChoiceField';
-import { DimensionField } from '../fields/DimensionField';
 import { NumberField } from '../fields/NumberField';
-import { QuantityField } from '../fields/QuantityField';
 import { EndsFields, MemberFields } from './MemberFields';
 import { inside, type PartFields } from './partFields';
+import { SizeField } from './SizeField';
 import { CornerField, DegreesField } from './smallFields';
 
 /** A section with a direction: chord from nose to tail, thickness across it, and where the nose points. */
@@ -14,24 +14,13 @@ export function SectionFields(section: PartFields<ProjectSection>) {
   const { value, at, onChange } = section;
   return (
     <>
-      <DimensionField
-        label="Chord, nose to tail"
-        unit="mm"
-        value={value.chord}
-        onCommit={(chord) => {
-          onChange('chord', 'chord', { ...value, chord });
-        }}
-        {...at('chord')}
-      />
-      <DimensionField
+      <SizeField part={section} size="chord" label="Chord, nose to tail" unit="mm" />
+      <SizeField
+        part={section}
+        size="thickness"
         label="Thickness"
         unit="mm"
-        value={value.thickness}
         describe={`${formatValue(value.thickness.m / value.chord.m, '1', { decimals: 2 })} of the chord`}
-        onCommit={(thickness) => {
-          onChange('thickness', 'thickness', { ...value, thickness });
-        }}
-        {...at('thickness')}
       />
       {value.kind === 'rectangularBar' && (
         <CornerField
@@ -65,7 +54,6 @@ const kindChoices: readonly Choice<ProjectDirection['kind']>[] = [
   { value: 'turning', label: 'turns with the wind' },
 ];
 
-const residualRange = { fromSi: 0, toSi: Math.PI / 4 };
 const pieceRange = { fromSi: 1, toSi: 50 };
 
 /** Where the nose points: at an angle from forward, or against the wind with an error left over. */
@@ -77,7 +65,7 @@ function DirectionFields({ value, at, onChange }: PartFields<ProjectDirection>) 
         choices={kindChoices}
         value={value.kind}
         onCommit={(kind) => {
-          onChange('kind', 'direction', kind === 'fixed' ? straightAhead : following);
+          onChange('kind', 'direction', kind === 'fixed' ? noseForward : followingTheWind);
         }}
         {...at('kind')}
       />
@@ -94,18 +82,14 @@ function DirectionFields({ value, at, onChange }: PartFields<ProjectDirection>) 
         />
       ) : (
         <>
-          <QuantityField
+          <DegreesField
             label="Error left, to either side"
             describe="The worse of the two sides widens the range."
-            dimension="angle"
-            unit="deg"
-            range={residualRange}
-            valueSi={(value.residualDeg * Math.PI) / 180}
-            onCommit={(rad) => {
-              onChange('residualDeg', 'error left', {
-                ...value,
-                residualDeg: Number(((rad * 180) / Math.PI).toPrecision(13)),
-              });
+            valueDeg={value.residualDeg}
+            leastDeg={0}
+            mostDeg={45}
+            onCommit={(residualDeg) => {
+              onChange('residualDeg', 'error left', { ...value, residualDeg });
             }}
             {...at('residualDeg')}
           />
@@ -124,7 +108,3 @@ function DirectionFields({ value, at, onChange }: PartFields<ProjectDirection>) 
     </>
   );
 }
-
-const straightAhead: ProjectDirection = { kind: 'fixed', angleDeg: 0 };
-/** Five degrees left over, in one piece, until somebody says better (common practice, no source). */
-const following: ProjectDirection = { kind: 'turning', residualDeg: 5, pieces: 1 };

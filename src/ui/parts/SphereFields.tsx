@@ -1,23 +1,15 @@
 import type { ProjectShapeOf } from '../../project/file/schema';
-import { DimensionField } from '../fields/DimensionField';
 import { CoefficientFields } from './CoefficientFields';
 import { inside, type PartFields } from './partFields';
+import { SizeField } from './SizeField';
 import { SurfaceFields } from './SurfaceFields';
 
 /** A sphere, with its middle at the place. */
 export function SphereFields(sphere: PartFields<ProjectShapeOf<'sphere'>>) {
-  const { value, at, onChange } = sphere;
+  const { value } = sphere;
   return (
     <>
-      <DimensionField
-        label="Diameter"
-        unit="mm"
-        value={value.diameter}
-        onCommit={(diameter) => {
-          onChange('diameter', 'diameter', { ...value, diameter });
-        }}
-        {...at('diameter')}
-      />
+      <SizeField part={sphere} size="diameter" label="Diameter" unit="mm" />
       <SurfaceFields {...inside(sphere, '', value.surface, (surface) => ({ ...value, surface }))} />
       <CoefficientFields
         {...inside(sphere, 'coefficient', value.coefficient, (coefficient) => ({ ...value, coefficient }))}

@@ -2,9 +2,9 @@ import { wireConstructions, type WireConstruction } from '../../physics/section/
 import type { ProjectShapeOf } from '../../project/file/schema';
 import { wireNames } from '../../project/wording/shapeNames';
 import { ChoiceField, type Choice } from '../fields/ChoiceField';
-import { DimensionField } from '../fields/DimensionField';
 import { MemberFields } from './MemberFields';
 import type { PartFields } from './partFields';
+import { SizeField } from './SizeField';
 
 const choices: readonly Choice<WireConstruction>[] = wireConstructions.map((value) => ({
   value,
@@ -16,15 +16,7 @@ export function WireFields(wire: PartFields<ProjectShapeOf<'wire'>>) {
   const { value, at, onChange } = wire;
   return (
     <>
-      <DimensionField
-        label="Diameter"
-        unit="mm"
-        value={value.diameter}
-        onCommit={(diameter) => {
-          onChange('diameter', 'diameter', { ...value, diameter });
-        }}
-        {...at('diameter')}
-      />
+      <SizeField part={wire} size="diameter" label="Diameter" unit="mm" />
       <ChoiceField
         label="Construction"
         choices={choices}

@@ -22,18 +22,26 @@ export function LengthField({ valueM, range = placeRange, ...rest }: LengthField
 
 interface DegreesFieldProps extends FieldProps {
   readonly valueDeg: number;
+  /** As far to the other side as `mostDeg` unless said. */
+  readonly leastDeg?: number;
   readonly mostDeg: number;
   readonly onCommit: (valueDeg: number) => void;
 }
 
-/** An angle to either side of zero, kept in degrees as the file does. */
-export function DegreesField({ valueDeg, mostDeg, onCommit, ...rest }: DegreesFieldProps) {
+/** An angle kept in degrees as the file does. */
+export function DegreesField({
+  valueDeg,
+  mostDeg,
+  leastDeg = -mostDeg,
+  onCommit,
+  ...rest
+}: DegreesFieldProps) {
   return (
     <QuantityField
       {...rest}
       dimension="angle"
       unit="deg"
-      range={{ fromSi: toSi(-mostDeg, 'deg'), toSi: toSi(mostDeg, 'deg') }}
+      range={{ fromSi: toSi(leastDeg, 'deg'), toSi: toSi(mostDeg, 'deg') }}
       valueSi={toSi(valueDeg, 'deg')}
       onCommit={(valueRad) => {
         onCommit(inUnit(valueRad, 'deg'));

@@ -27,7 +27,12 @@ export function methodEffects(project: Project, question: LedgerQuestion): Metho
 }
 
 function effectsAnew(project: Project, question: LedgerQuestion): MethodEffects | null {
-  const of = (part: MethodPart) => withTotals(choicesByPart[part](project.methods), project, question);
+  // What is in use in one part is in use in all: its ledger is asked for once.
+  const inUseW = totalWith(project, question, {});
+  const of = (part: MethodPart) =>
+    withTotals(choicesByPart[part](project.methods), ({ methods, isChosen }) =>
+      isChosen ? inUseW : totalWith(project, question, methods),
+    );
   const [windLaw, ends, inclined, fairing] = [of('windLaw'), of('ends'), of('inclined'), of('fairing')];
   if (windLaw === null || ends === null || inclined === null || fairing === null) return null;
   return { windLaw, ends, inclined, fairing };
@@ -35,10 +40,9 @@ function effectsAnew(project: Project, question: LedgerQuestion): MethodEffects 
 
 function withTotals(
   choices: readonly MethodChoice[],
-  project: Project,
-  question: LedgerQuestion,
+  totalOf: (choice: MethodChoice) => number | null,
 ): MethodEffect[] | null {
-  const totals = choices.map(({ methods }) => totalWith(project, question, methods));
+  const totals = choices.map(totalOf);
   const defaultW = totals[choices.findIndex(({ isDefault }) => isDefault)] ?? null;
   const effects: MethodEffect[] = [];
   for (const [i, choice] of choices.entries()) {

@@ -4,6 +4,7 @@ import { isMemberShape, type Shape } from '../../physics/fitting/fittingInput';
 import type { MemberTrace } from '../../physics/fitting/memberTrace';
 import type { FairingSurface } from '../../physics/section/fairingAligned';
 import { shapeNames } from '../../project/wording/shapeNames';
+import { fromSi } from '../../units/convert';
 import type { WorkingSide } from './workingSides';
 
 /**
@@ -59,5 +60,5 @@ function pointOf(
 
 /** To either side alike: the sections are symmetrical. */
 function degreesOff(incidenceRad: number | null): number | null {
-  return incidenceRad === null ? null : (Math.abs(incidenceRad) * 180) / Math.PI;
+  return incidenceRad === null ? null : fromSi(Math.abs(incidenceRad), 'deg');
 }
