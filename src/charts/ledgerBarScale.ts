@@ -1,4 +1,4 @@
-import { extent, precisionFixed, scaleLinear, tickStep } from 'd3';
+import { extent, precisionFixed, ticks, tickStep } from 'd3';
 import type { Notice } from '../physics/fitting/notice';
 import type { Result } from '../physics/ledger/ledgerSums';
 import { fromSi, toSi } from '../units/convert';
@@ -37,14 +37,11 @@ const kilowattsFromW = 2000;
 /** The scale that holds every bar and every spread of the given rows. */
 export function trackPowerScale(rows: readonly BarSides[], widthPx: number): PowerScale {
   const [least = 0, most = 0] = extent([0, ...rows.flatMap(reach)]);
-  const domain = least === most ? [0, 1] : [least, most];
-  const scale = scaleLinear(domain, [marginPx, widthPx - marginPx]);
-  return {
-    widthPx,
-    zeroX: scale(0),
-    ticks: axisTicks(domain[0] ?? 0, domain[1] ?? 1, widthPx, scale),
-    xOf: (powerW) => scale(powerW),
-  };
+  const [fromW, toW] = least === most ? [0, 1] : [least, most];
+  // Straight by hand: d3's scales bring colours and dates into the first load.
+  const pxPerW = (widthPx - 2 * marginPx) / (toW - fromW);
+  const xOf = (powerW: number) => marginPx + (powerW - fromW) * pxPerW;
+  return { widthPx, zeroX: xOf(0), ticks: axisTicks(fromW, toW, widthPx, xOf), xOf };
 }
 
 function reach({ before, after }: BarSides): number[] {
@@ -77,13 +74,13 @@ function axisTicks(
   const decimals = precisionFixed(tickStep(from, to, wanted));
   const sign = unitSign(unit);
   const ending = sign.length > mostUnitLetters ? '' : `\u00a0${sign}`;
-  const values = scaleLinear([from, to], [0, 1]).ticks(wanted);
-  const ticks = values.map((value, i) => {
+  const values = ticks(from, to, wanted);
+  const marks = values.map((value, i) => {
     const powerW = toSi(value, unit);
     const digits = value === 0 ? '0' : valueIn(powerW, unit, { decimals });
     return { x: xOf(powerW), powerW, label: i === values.length - 1 ? digits + ending : digits };
   });
-  return withoutCollisions(ticks);
+  return withoutCollisions(marks);
 }
 
 /** From the last mark, which has the unit, to the first: a label that would touch the next one is left out. */
