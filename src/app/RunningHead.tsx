@@ -3,6 +3,9 @@ import { openDialog } from './dialogs/shell';
 import { FileChoice } from './FileChoice';
 import { useKeeping } from './keep/keeping';
 import { saveToFile } from './keep/saveToFile';
+import { usePlace } from './place';
+import { PlaceLinks } from './PlaceLinks';
+import { places } from './places';
 
 export function RunningHead() {
   return (
@@ -14,7 +17,8 @@ export function RunningHead() {
         </svg>
         Windtoll
       </span>
-      <h1>Drag ledger</h1>
+      <PlaceHeading />
+      <PlaceLinks />
       <OpenName />
       <div className="file-actions">
         <HistoryActions />
@@ -29,6 +33,12 @@ export function RunningHead() {
       </div>
     </header>
   );
+}
+
+/** Plain to see from the words of the places and what stands below; a screen reader meets it first. */
+function PlaceHeading() {
+  const current = usePlace(({ place }) => place);
+  return <h1 className="visually-hidden">{places.find(({ id }) => id === current)?.heading}</h1>;
 }
 
 /** What is open, and how it stands with the storage. */

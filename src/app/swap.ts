@@ -1,5 +1,6 @@
 import { flushSync } from 'react-dom';
 import { create } from 'zustand';
+import { goTo } from './place';
 
 interface Swap {
   /** True while the pane is up; matters only where the page is too narrow for ledger and pane side by side. */
@@ -17,6 +18,7 @@ export function bringUp(pane: 'ledger' | 'side'): void {
 export function goToLedger(): void {
   // What is not drawn yet takes no focus.
   flushSync(() => {
+    goTo('ledger');
     bringUp('ledger');
   });
   const place = document.querySelector('.ledger-place');
@@ -27,6 +29,7 @@ export function goToLedger(): void {
 /** Puts the focus on the pane beside the ledger. */
 export function goToPane(): void {
   flushSync(() => {
+    goTo('ledger');
     bringUp('side');
   });
   document.querySelector<HTMLElement>('.working-place')?.focus();

@@ -7,6 +7,7 @@ import { askForFile } from './FileChoice';
 import { openDialog } from './dialogs/shell';
 import { saveToFile } from './keep/saveToFile';
 import { sidePanes } from './lazyPanes';
+import { goTo } from './place';
 import { goAcross, goToLedger, goToPane } from './swap';
 
 /** The keys of the whole page. A view takes its own keys first and stops them there. */
@@ -69,6 +70,7 @@ function letterOf(key: string): Action | undefined {
   const pane = sidePanes[Number(key) - 1];
   if (pane !== undefined) {
     return done(() => {
+      goTo('ledger');
       useAppStore.getState().showPane(pane.id);
       say(`Pane: ${pane.label}`);
     });

@@ -1,5 +1,6 @@
 import { useAppStore } from '../../state/appStore';
 import { ownerOf, wantField, type Owner } from '../../state/typedTexts';
+import { goTo } from '../place';
 import { bringUp } from '../swap';
 
 /** Goes to the field that a half-typed text was typed for. */
@@ -7,6 +8,7 @@ export function openTyped(path: string): void {
   const { project } = useAppStore.getState();
   const owner = project === null ? null : ownerOf(project, path);
   if (owner === null) return;
+  goTo('ledger');
   showOwner(owner);
   bringUp('side');
   wantField(path);

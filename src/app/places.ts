@@ -1,0 +1,26 @@
+import type { Loader } from './LazyPart';
+import type { PlaceId } from './placeAddress';
+
+/** What every place but the ledger is handed. */
+export interface PlaceProps {
+  /** What its address holds behind its name. */
+  readonly words: string;
+  /** The address shall hold this. */
+  readonly onWords: (words: string) => void;
+  /** A fitting was made: the ledger shows it. */
+  readonly onShowFitting: (fittingId: string) => void;
+}
+
+/** A place of the page with an address of its own. */
+interface Place {
+  readonly id: PlaceId;
+  readonly label: string;
+  /** The page's head for those who listen, and the first words of the tab. */
+  readonly heading: string;
+  /** Fetched when the place is first gone to; null for the ledger, which the page opens on. */
+  readonly load: Loader<PlaceProps> | null;
+}
+
+export const places: readonly Place[] = [
+  { id: 'ledger', label: 'Ledger', heading: 'Drag ledger', load: null },
+];
