@@ -1,0 +1,169 @@
+import { toSi } from '../../units/convert';
+import type { EnvelopeFieldId } from './envelopeTexts';
+import type { NumberFieldId } from './readEnvelope';
+import { asTyped, fill, isHorsepower, neighbour, numberOf, puzzle, suits, type Draft } from './scribbleDraft';
+import type { NumberMeaning } from './scribbleTokens';
+
+const twoWays = (number: string): string =>
+  `“${number}” can be read in two ways. Write it without a mark between thousands, or with a decimal point.`;
+
+/** Numbers that nobody can be sure of, said before anything is made of them. */
+export function setAsideAmbiguous(draft: Draft): void {
+  draft.tokens.forEach((token, i) => {
+    const number = numberOf(token);
+    if (number?.isAmbiguous === true) puzzle(draft, i, i, twoWays(number.number));
+  });
+}
+
+/** A number beside a label, if it is free and one of the fields suits it. */
+function free(
+  draft: Draft,
+  i: number,
+  fieldIds: readonly NumberFieldId[],
+  bare: boolean,
+): NumberFieldId | null {
+  const number = numberOf(draft.tokens[i]);
+  if (number === null || draft.taken.has(i) || (number.unit === null && !bare)) return null;
+  return fieldIds.find((fieldId) => suits(number, fieldId)) ?? null;
+}
+
+/** Gives the number beside the token at `i` to one of the fields; false when there is none. */
+export function labelNumber(
+  draft: Draft,
+  i: number,
+  fieldIds: readonly NumberFieldId[],
+  side: 'before' | 'after',
+): boolean {
+  const next = neighbour(draft, i, 1, true);
+  const previous = neighbour(draft, i, -1, false);
+  const isAssigned = draft.tokens.slice(i + 1, next).some(({ meaning }) => meaning.kind === 'equals');
+  const onNext = free(draft, next, fieldIds, true);
+  const onPrevious = isAssigned ? null : free(draft, previous, fieldIds, fieldIds[0] === 'count');
+  const takesPrevious = onPrevious !== null && (side === 'after' || onNext === null);
+  const fieldId = takesPrevious ? onPrevious : onNext;
+  const at = takesPrevious ? previous : next;
+  const number = numberOf(draft.tokens[at]);
+  if (fieldId === null || number === null) return false;
+  fill(draft, [Math.min(i, at), Math.max(i, at)], fieldId, asTyped(number));
+  return true;
+}
+
+export function nameNumbers(draft: Draft): void {
+  draft.tokens.forEach(({ meaning }, i) => {
+    if (meaning.kind === 'label' && !draft.taken.has(i))
+      labelNumber(draft, i, meaning.fieldIds, meaning.side);
+  });
+}
+
+const unsureCount = 'No unit, and it could be how many there are or a size: write the unit, or “16 posts”.';
+
+/** "16 x 25 mm x 0.7 m": the bare number of a chain of lengths is the count, and "25 x 700 mm" shares its unit. */
+export function readChains(draft: Draft): void {
+  const lengths = draft.tokens.filter((token) => numberOf(token)?.dimension === 'length').length;
+  draft.tokens.forEach((token, i) => {
+    const number = numberOf(token);
+    if (number === null || number.unit !== null || draft.taken.has(i)) return;
+    const ahead = lengthBeyondTimes(draft, i, 1);
+    const behind = lengthBeyondTimes(draft, i, -1);
+    if (ahead === null && behind === null) return;
+    const isCount = /^\d{1,3}$/.test(number.number) && draft.texts.count === undefined;
+    const isAlone = lengths < 2 && draft.texts.shape !== 'sphere' && draft.texts.shape !== 'disc';
+    if (isCount && isAlone) puzzle(draft, i, i, unsureCount);
+    else if (isCount) fill(draft, [i, i], 'count', number.number);
+    else if (ahead !== null) shareUnit(draft, i, number, ahead);
+  });
+}
+
+function lengthBeyondTimes(draft: Draft, i: number, step: 1 | -1): NumberMeaning | null {
+  const times = neighbour(draft, i, step, false);
+  if (draft.tokens[times]?.meaning.kind !== 'times') return null;
+  const number = numberOf(draft.tokens[neighbour(draft, times, step, false)]);
+  return number?.dimension === 'length' ? number : null;
+}
+
+function shareUnit(draft: Draft, i: number, number: NumberMeaning, ahead: NumberMeaning): void {
+  if (draft.texts.width !== undefined) return;
+  fill(
+    draft,
+    [i, i],
+    'width',
+    asTyped({ ...number, unit: ahead.unit }),
+    'with the unit of the number after it',
+  );
+}
+
+/** Words that may stand between a count and what is counted. */
+const between = new Set(['space', 'filler', 'unknown']);
+
+/** "16 posts", "16 thin posts". */
+export function readCounts(draft: Draft): void {
+  draft.tokens.forEach(({ meaning }, i) => {
+    if (meaning.kind === 'count') fill(draft, [i, i], 'count', meaning.value);
+    const number = numberOf(draft.tokens[i]);
+    if (number === null || number.unit !== null || draft.taken.has(i)) return;
+    let next = i + 1;
+    while (next < i + 6 && between.has(draft.tokens[next]?.meaning.kind ?? '')) next += 1;
+    const noun = draft.tokens[next]?.meaning;
+    if (noun?.kind !== 'choice' || noun.fieldId !== 'shape') return;
+    if (/^\d{1,3}$/.test(number.number)) fill(draft, [i, i], 'count', number.number);
+  });
+}
+
+const fieldOfDimension: Readonly<Partial<Record<string, EnvelopeFieldId>>> = {
+  speed: 'speed',
+  angle: 'windAngle',
+  force: 'force',
+  power: 'power',
+  area: 'area',
+  temperature: 'temperature',
+  density: 'density',
+};
+
+/** What the unit alone decides. */
+export function readByUnit(draft: Draft): void {
+  draft.tokens.forEach((token, i) => {
+    const number = numberOf(token);
+    if (number === null || number.dimension === null || draft.taken.has(i)) return;
+    const fieldId = isHorsepower(number) ? 'horsepower' : fieldOfDimension[number.dimension];
+    if (fieldId === undefined) return;
+    const note = number.unit === 'hp' ? 'mechanical, because which horsepower is not said' : undefined;
+    fill(draft, [i, i], fieldId, asTyped(number), note);
+  });
+}
+
+const shapesOfOneSize = new Set(['sphere', 'disc', 'cubeFace', 'cubeCorner', 'squarePlate']);
+
+/** Lengths without a name: the smaller of two is the width, and one alone is what is still missing. */
+export function readLengths(draft: Draft): void {
+  const open = draft.tokens.flatMap((token, i) => {
+    const number = numberOf(token);
+    return number?.dimension === 'length' && !draft.taken.has(i) ? [{ i, number }] : [];
+  });
+  const sizeOf = ({ number }: (typeof open)[number]): number =>
+    number.unit === null
+      ? 0
+      : toSi(Number(number.number.replace(',', '.').replace(/[^\d.]/g, '')), number.unit);
+  const { texts } = draft;
+  const wanted = (['width', 'length'] as const).filter((fieldId) => texts[fieldId] === undefined);
+  const isOneSize = texts.shape !== undefined && shapesOfOneSize.has(texts.shape);
+  if (open.length === 2 && wanted.length === 2 && !isOneSize) {
+    const [small, large] = [...open].sort((a, b) => sizeOf(a) - sizeOf(b));
+    if (small === undefined || large === undefined) return;
+    fill(draft, [small.i, small.i], 'width', asTyped(small.number), 'the smaller of the two lengths');
+    fill(draft, [large.i, large.i], 'length', asTyped(large.number), 'the larger of the two lengths');
+    return;
+  }
+  const [only] = open;
+  const target = isOneSize
+    ? wanted.find((fieldId) => fieldId === 'width')
+    : wanted.length === 1
+      ? wanted[0]
+      : undefined;
+  if (open.length === 1 && only !== undefined && target !== undefined) {
+    fill(draft, [only.i, only.i], target, asTyped(only.number));
+    return;
+  }
+  for (const { i } of open) puzzle(draft, i, i, unsureLength);
+}
+
+const unsureLength = 'It could be more than one size: write “diameter”, “long” or “chord” beside it.';
