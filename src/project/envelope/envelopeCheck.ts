@@ -54,9 +54,7 @@ export const envelopeSlipIds = [
   'radiusForDiameter',
   'otherHorsepower',
   'wettedArea',
-  'frontalArea',
   'chordArea',
-  'thicknessArea',
   'trueForApparent',
   'airForTrack',
   'trackForAir',
@@ -79,7 +77,8 @@ export interface EnvelopeSlip {
 /** What a handbook uses for this shape in this wind. Ranges are the ledger's 90 %. */
 export interface EnvelopeHandbook {
   readonly shapeLabel: string;
-  readonly reynolds: number;
+  /** Null where no width is written and the coefficient does not ask for one. */
+  readonly reynolds: number | null;
   readonly regime: string | null;
   /** Infinitely long, on the named area. */
   readonly sectionCoefficient: Ranged;

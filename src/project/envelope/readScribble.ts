@@ -7,6 +7,7 @@ import {
   readCounts,
   readLengths,
   setAsideAmbiguous,
+  setAsideRanges,
 } from './scribbleNumbers';
 import { tokensOf, type Token } from './scribbleTokens';
 
@@ -52,11 +53,13 @@ export const longestScribble = 2000;
 export function readScribble(text: string): ScribbleReading {
   const draft = draftOf(tokensOf(text.slice(0, longestScribble)));
   setAsideAmbiguous(draft);
+  setAsideRanges(draft);
   readChoices(draft);
   nameNumbers(draft);
   readCounts(draft);
   readChains(draft);
   readByUnit(draft);
+  readNamedByChoice(draft);
   readLengths(draft);
   readWindKinds(draft);
   readShares(draft);
@@ -70,14 +73,29 @@ const tooLong = `Only the first ${longestScribble} characters are read.`;
 
 function readChoices(draft: Draft): void {
   draft.tokens.forEach(({ meaning }, i) => {
-    if (meaning.kind !== 'choice') return;
-    const { fieldId, value, names, note } = meaning;
-    fill(draft, [i, i], fieldId, value, note);
-    if (names === undefined) return;
+    if (meaning.kind === 'choice') fill(draft, [i, i], meaning.fieldId, meaning.value, meaning.note);
+    if (meaning.kind === 'refused') refuse(draft, i, meaning.reason);
+  });
+}
+
+/** A word that is refused takes its number with it, so that a radius is not read as the diameter. */
+function refuse(draft: Draft, i: number, reason: string): void {
+  const isFree = (at: number): boolean =>
+    numberOf(draft.tokens[at])?.dimension === 'length' && !draft.taken.has(at);
+  const next = neighbour(draft, i, 1, true);
+  const previous = neighbour(draft, i, -1, false);
+  if (isFree(previous)) puzzle(draft, previous, i, reason);
+  else puzzle(draft, i, isFree(next) ? next : i, reason);
+}
+
+/** "AWS 12": the bare number after a choice that names one. A number with a unit finds its own way. */
+function readNamedByChoice(draft: Draft): void {
+  draft.tokens.forEach(({ meaning }, i) => {
+    if (meaning.kind !== 'choice' || meaning.names === undefined) return;
     const next = neighbour(draft, i, 1, true);
     const number = numberOf(draft.tokens[next]);
-    // Only a bare number needs the name; one with a unit finds its own way.
-    if (number?.unit === null && !draft.taken.has(next)) fill(draft, [next, next], names, number.number);
+    if (number?.unit === null && !draft.taken.has(next))
+      fill(draft, [next, next], meaning.names, number.number);
   });
 }
 
@@ -118,8 +136,6 @@ function left({ meaning, text }: Token): ScribblePiece {
       return meaning.fieldIds.includes('speed')
         ? { kind: 'filler', text }
         : { kind: 'notUnderstood', text, reason: `No number that fits stands beside “${text}”.` };
-    case 'refused':
-      return { kind: 'notUnderstood', text, reason: meaning.reason };
     default:
       return { kind: 'filler', text };
   }

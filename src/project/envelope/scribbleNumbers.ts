@@ -15,6 +15,15 @@ export function setAsideAmbiguous(draft: Draft): void {
   });
 }
 
+/** "20-40 kn": neither end is the number. A hyphen with spaces about it is a dash. */
+export function setAsideRanges(draft: Draft): void {
+  draft.tokens.forEach((token, i) => {
+    const isBetween = numberOf(draft.tokens[i - 1]) !== null && numberOf(draft.tokens[i + 1]) !== null;
+    if (!/^[-\u2012-\u2015\u2212]$/.test(token.text) || !isBetween || draft.taken.has(i - 1)) return;
+    puzzle(draft, i - 1, i + 1, 'A range: type one number, and the other in a second check.');
+  });
+}
+
 /** A number beside a label, if it is free and one of the fields suits it. */
 function free(
   draft: Draft,

@@ -33,7 +33,7 @@ const quantityAt = quantityReader([
 ]);
 
 function escaped(phrase: string): string {
-  return phrase.replace(/[*·+.()[\]^$|\\/]/g, '\\$&').replaceAll(' ', '[ \\t-]{1,3}');
+  return phrase.replace(/[*+.()[\]^$|\\]/g, '\\$&').replaceAll(' ', '[ \\t-]{1,3}');
 }
 
 const phrases = [...scribbleWords.keys()].sort((a, b) => b.length - a.length).map(escaped);

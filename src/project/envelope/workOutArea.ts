@@ -1,0 +1,73 @@
+import type { Change } from './change';
+import { areaRuleOf, type AreaRule } from './envelopeShapes';
+import type { EnvelopeNumbers, WrittenNumber } from './readEnvelope';
+import { exactRoute, isAgreeing, writtenExactly, type Route } from './route';
+import { primary, type Worked } from './worked';
+import { quantityIn, valueIn } from '../../units/printIn';
+
+/** How many, 1 when nobody says. */
+export function countOf({ count }: EnvelopeNumbers): number {
+  return count?.valueSi ?? 1;
+}
+
+function size(written: WrittenNumber): string {
+  return quantityIn(written.valueSi, written.unit);
+}
+
+function oneArea(
+  numbers: EnvelopeNumbers,
+  rule: AreaRule,
+): { readonly m2: number; readonly show: string } | null {
+  const { width, length } = numbers;
+  if (width === null || rule === 'typed') return null;
+  const w = width.valueSi;
+  if (rule === 'disc') return { m2: (Math.PI / 4) * w ** 2, show: `π/4 × (${size(width)})²` };
+  if (rule === 'square') return { m2: w ** 2, show: `(${size(width)})²` };
+  return length === null ? null : { m2: w * length.valueSi, show: `${size(width)} × ${size(length)}` };
+}
+
+/** Area of one from its sizes, m²; null when a size is missing. */
+export function areaOfOneM2(numbers: EnvelopeNumbers): number | null {
+  return oneArea(numbers, areaRuleOf(numbers.shape))?.m2 ?? null;
+}
+
+function sizedRoute(numbers: EnvelopeNumbers, change: Change): Route | null {
+  const one = oneArea(numbers, areaRuleOf(numbers.shape));
+  if (one === null) return null;
+  const count = countOf(numbers) * change.countFactor;
+  const show = count === 1 ? one.show : `${valueIn(count, '1', { decimals: 0 })} × ${one.show}`;
+  const from = (['count', 'width', 'length'] as const).filter((fieldId) => numbers[fieldId] !== null);
+  return exactRoute(change.areaFactor * count * one.m2, 'm2', from, show);
+}
+
+function scaled(written: WrittenNumber, factor: number): WrittenNumber {
+  const { valueSi, lowSi, highSi } = written;
+  return { ...written, valueSi: factor * valueSi, lowSi: factor * lowSi, highSi: factor * highSi };
+}
+
+/** Whether a written area is of each one: as said, or else as the sizes say; null when nothing tells. */
+export function isAreaOfEach(numbers: EnvelopeNumbers): boolean | null {
+  const { area, areaOf } = numbers;
+  if (area === null || areaOf !== null) return areaOf === 'each';
+  if (countOf(numbers) === 1) return false;
+  const one = areaOfOneM2(numbers);
+  if (one === null) return null;
+  return isAgreeing(exactRoute(one, 'm2', []), area);
+}
+
+/**
+ * The area of all of them together: from the sizes and as written. Where nothing tells whether the area is of one or of all,
+ * both are routes.
+ */
+export function areaWorked(numbers: EnvelopeNumbers, change: Change): Worked {
+  const { area } = numbers;
+  const sized = sizedRoute(numbers, change);
+  if (area === null) return primary(null, 'area', sized === null ? [] : [sized]);
+  const count = countOf(numbers) * change.countFactor;
+  const isEach = isAreaOfEach(numbers);
+  const whole = scaled(area, isEach === true ? count : 1);
+  const part = primary(whole, 'area', sized === null ? [] : [sized]);
+  if (isEach !== null) return part;
+  const other = writtenExactly(scaled(area, count), 'area');
+  return { ...part, usable: [...part.usable, other] };
+}
