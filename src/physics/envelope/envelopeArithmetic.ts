@@ -55,7 +55,7 @@ export const envelopeQuantities = {
   },
   area: { symbol: 'A', label: 'Area', unit: 'm2', equation: 'A = n · d · l' },
   dragArea: { symbol: 'CdA', label: 'Drag area', unit: 'm2', equation: 'CdA = Cd · A' },
-  coefficient: { symbol: 'Cd', label: 'Drag coefficient', unit: '1', equation: 'Cd = F / (q · A)' },
+  coefficient: { symbol: 'Cd', label: 'Drag coefficient', unit: '1', equation: 'Cd = CdA / A' },
   reynolds: { symbol: 'Re', label: 'Reynolds number', unit: '1', equation: 'Re = V · d / ν' },
   force: { symbol: 'F', label: 'Force', unit: 'N', equation: 'F = q · CdA', source: 'vector-mechanics' },
   power: { symbol: 'P', label: 'Air power', unit: 'W', equation: 'P = F · V', source: 'vector-mechanics' },

@@ -20,15 +20,19 @@ export interface Route {
   readonly lowSi: number;
   readonly highSi: number;
   readonly fromFieldIds: readonly EnvelopeFieldId[];
-  /** "86.4 Pa × 0.600 × 0.280 m²": the numbers in the formula. */
+  /** The unit to print it in. */
+  readonly unit: Unit;
+  /** "86.4 Pa × 0.168 m²": the formula with its numbers. */
   readonly show: string;
+  /** "F = q · CdA"; null for a number as written. */
+  readonly equation: string | null;
 }
 
 /** Steps that nobody wrote down are rounded to three figures by hand. */
 const handShare = 0.005;
 
 export function isAgreeing(
-  route: Route,
+  route: Pick<Route, 'lowSi' | 'highSi'>,
   { lowSi, highSi }: Pick<WrittenNumber, 'lowSi' | 'highSi'>,
 ): boolean {
   const low = Math.min(route.lowSi * (1 - handShare), route.lowSi * (1 + handShare));
@@ -36,14 +40,29 @@ export function isAgreeing(
   return high >= lowSi && low <= highSi;
 }
 
+/** A route's value as it stands in the formula of the next step. Densities differ in the third decimal. */
+export function printed({ valueSi, unit }: Pick<Route, 'valueSi' | 'unit'>): string {
+  const needsThird = unit === 'kg/m3' && Math.abs(valueSi * 100 - Math.round(valueSi * 100)) > 1e-6;
+  return quantityIn(valueSi, unit, needsThird ? { decimals: 3 } : {});
+}
+
 /** A number taken exactly as it is. */
 export function exactRoute(
   valueSi: number,
   unit: Unit,
   fromFieldIds: readonly EnvelopeFieldId[],
-  show = quantityIn(valueSi, unit),
+  how: { readonly show: string; readonly equation: string } | null = null,
 ): Route {
-  return { valueSi, lowSi: valueSi, highSi: valueSi, fromFieldIds, show };
+  const show = how?.show ?? printed({ valueSi, unit });
+  return {
+    valueSi,
+    lowSi: valueSi,
+    highSi: valueSi,
+    unit,
+    fromFieldIds,
+    show,
+    equation: how?.equation ?? null,
+  };
 }
 
 export function writtenExactly(written: WrittenNumber, fieldId: EnvelopeFieldId): Route {
@@ -56,21 +75,31 @@ export function writtenRounded(written: WrittenNumber, fieldId: EnvelopeFieldId)
   return { ...writtenExactly(written, fieldId), lowSi, highSi };
 }
 
-/** A route through a rising or falling function of two others. */
-export function combined(a: Route, b: Route, formula: (a: number, b: number) => number, show: string): Route {
-  const ends = [
-    formula(a.lowSi, b.lowSi),
-    formula(a.lowSi, b.highSi),
-    formula(a.highSi, b.lowSi),
-    formula(a.highSi, b.highSi),
-  ];
+/** A formula of two numbers that rises or falls with each, and how its result is printed. */
+export interface Formula {
+  readonly of: (a: number, b: number) => number;
+  readonly unit: Unit;
+  readonly equation: string;
+  readonly show: (a: string, b: string) => string;
+}
+
+/** A route through a formula of two others. */
+export function combined(a: Route, b: Route, { of, unit, equation, show }: Formula): Route {
+  const ends = [of(a.lowSi, b.lowSi), of(a.lowSi, b.highSi), of(a.highSi, b.lowSi), of(a.highSi, b.highSi)];
   return {
-    valueSi: formula(a.valueSi, b.valueSi),
+    valueSi: of(a.valueSi, b.valueSi),
     lowSi: Math.min(...ends),
     highSi: Math.max(...ends),
+    unit,
     fromFieldIds: [...new Set([...a.fromFieldIds, ...b.fromFieldIds])],
-    show,
+    show: show(printed(a), printed(b)),
+    equation,
   };
+}
+
+/** Every way to a result from the ways to two others. */
+export function allCombined(a: readonly Route[], b: readonly Route[], formula: Formula): Route[] {
+  return a.flatMap((left) => b.map((right) => combined(left, right, formula)));
 }
 
 /** Routes that give a finite number. */

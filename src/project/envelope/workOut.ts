@@ -1,15 +1,10 @@
-import {
-  dragForceN,
-  dynamicPressurePa,
-  powerW,
-  speedFromForceMs,
-  speedFromPowerMs,
-} from '../../physics/envelope/envelopeArithmetic';
+import { dynamicPressurePa } from '../../physics/envelope/envelopeArithmetic';
 import { fromSi, toSi } from '../../units/convert';
 import { noChange, type Change } from './change';
 import { densityRoute } from './envelopeAir';
 import type { EnvelopeNumbers, WrittenNumber } from './readEnvelope';
-import { combined, writtenRounded, type Route } from './route';
+import { lines, speedFromForce, speedFromPower } from './lines';
+import { allCombined, combined, writtenRounded, type Route } from './route';
 import { primary, worked, type Worked } from './worked';
 import { areaWorked } from './workOutArea';
 import { meetingOf, trackRoute, type Meeting } from './workOutWind';
@@ -27,20 +22,6 @@ export interface WorkedEnvelope {
   readonly horsepower: Worked;
 }
 
-function each(
-  a: readonly Route[],
-  b: readonly Route[],
-  formula: (a: number, b: number) => number,
-  sign: string,
-): Route[] {
-  return a.flatMap((left) =>
-    b.map((right) => combined(left, right, formula, `${left.show} ${sign} ${right.show}`)),
-  );
-}
-
-const times = (a: number, b: number): number => a * b;
-const over = (a: number, b: number): number => a / b;
-
 /** Air power as written, by watts or by horsepower; what the boat pays is no way back to a force. */
 function writtenAirPower({ power, horsepower, powerKind }: EnvelopeNumbers): Route | null {
   if (powerKind === 'track') return null;
@@ -52,18 +33,13 @@ function writtenAirPower({ power, horsepower, powerKind }: EnvelopeNumbers): Rou
 function speedFromClaims(numbers: EnvelopeNumbers, dragArea: readonly Route[]): readonly Route[] {
   const { force } = numbers;
   const power = writtenAirPower(numbers);
-  if (force !== null && power !== null) {
-    const forceRoute = writtenRounded(force, 'force');
-    return [combined(power, forceRoute, over, `${power.show} / ${forceRoute.show}`)];
-  }
+  if (force !== null && power !== null) return [combined(power, writtenRounded(force, 'force'), lines.speed)];
   const claim = force === null ? power : writtenRounded(force, 'force');
   if (claim === null) return [];
   const density = densityRoute(numbers);
-  const solve = force === null ? speedFromPowerMs : speedFromForceMs;
-  const root = force === null ? '∛' : '√';
   return dragArea.map((area) => {
-    const show = `${root}(2 × ${claim.show} / (${density.show} × ${area.show}))`;
-    const route = combined(claim, density, (a, rho) => solve(a, rho, area.valueSi), show);
+    const line = force === null ? speedFromPower(area) : speedFromForce(area);
+    const route = combined(claim, density, line);
     return { ...route, fromFieldIds: [...route.fromFieldIds, ...area.fromFieldIds] };
   });
 }
@@ -91,7 +67,7 @@ function powerRoutes(
   change: Change,
 ): readonly Route[] {
   const isTrack = (numbers.powerKind === 'track') !== change.isOtherPower;
-  if (!isTrack) return each(force, speed, powerW, '×');
+  if (!isTrack) return allCombined(force, speed, lines.power);
   return meeting === null ? [] : force.map((route) => trackRoute(route, meeting, numbers));
 }
 
@@ -99,7 +75,11 @@ function powerRoutes(
 export function workOut(numbers: EnvelopeNumbers, change: Change = noChange): WorkedEnvelope {
   const area = areaWorked(numbers, change);
   const coefficient = primary(numbers.coefficient, 'coefficient', []);
-  const given = primary(numbers.dragArea, 'dragArea', each(coefficient.usable, area.usable, times, '×'));
+  const given = primary(
+    numbers.dragArea,
+    'dragArea',
+    allCombined(coefficient.usable, area.usable, lines.dragArea),
+  );
   const meeting = meetingOf(numbers, change);
   const solvedSpeed = numbers.speed === null ? speedFromClaims(numbers, given.usable) : [];
   const speed = meeting === null ? worked(null, 'speed', solvedSpeed) : met(meeting, numbers);
@@ -109,7 +89,7 @@ export function workOut(numbers: EnvelopeNumbers, change: Change = noChange): Wo
   const force = worked(
     numbers.force,
     'force',
-    isFromForce ? [] : each(pressure, given.usable, dragForceN, '×'),
+    isFromForce ? [] : allCombined(pressure, given.usable, lines.force),
   );
   const isSolvedSpeed = numbers.speed === null;
   const power = worked(
@@ -132,8 +112,8 @@ function met(meeting: Meeting, numbers: EnvelopeNumbers): Worked {
 }
 
 function pressureOf(density: Route, speed: Route, { pressureFactor }: Change): Route {
-  const formula = (rho: number, v: number): number => pressureFactor * dynamicPressurePa(rho, v);
-  return combined(density, speed, formula, `½ × ${density.show} × (${speed.show})²`);
+  const of = (rho: number, v: number): number => pressureFactor * dynamicPressurePa(rho, v);
+  return combined(density, speed, { ...lines.pressure, of });
 }
 
 /** Fills what is missing from the claims: the force from the power, the drag area from the force, the coefficient or area. */
@@ -150,14 +130,16 @@ function backwards({
   const force =
     parts.force.usable.length > 0 || power === null
       ? parts.force
-      : worked(null, 'force', each([power], speed.usable, over, '/'));
-  const solved = each(force.usable, pressure, over, '/');
+      : worked(null, 'force', allCombined([power], speed.usable, lines.forceBack));
+  const solved = allCombined(force.usable, pressure, lines.dragAreaBack);
   const solvedArea =
-    area.usable.length > 0 ? area : worked(null, 'area', each(solved, coefficient.usable, over, '/'));
+    area.usable.length > 0
+      ? area
+      : worked(null, 'area', allCombined(solved, coefficient.usable, lines.areaBack));
   const solvedCoefficient =
     coefficient.usable.length > 0
       ? coefficient
-      : worked(null, 'coefficient', each(solved, area.usable, over, '/'));
+      : worked(null, 'coefficient', allCombined(solved, area.usable, lines.coefficientBack));
   return {
     ...parts,
     force,

@@ -14,16 +14,22 @@ function size(written: WrittenNumber): string {
   return quantityIn(written.valueSi, written.unit);
 }
 
-function oneArea(
-  numbers: EnvelopeNumbers,
-  rule: AreaRule,
-): { readonly m2: number; readonly show: string } | null {
+interface OneArea {
+  readonly m2: number;
+  readonly show: string;
+  readonly equation: string;
+}
+
+function oneArea(numbers: EnvelopeNumbers, rule: AreaRule): OneArea | null {
   const { width, length } = numbers;
   if (width === null || rule === 'typed') return null;
   const w = width.valueSi;
-  if (rule === 'disc') return { m2: (Math.PI / 4) * w ** 2, show: `π/4 × (${size(width)})²` };
-  if (rule === 'square') return { m2: w ** 2, show: `(${size(width)})²` };
-  return length === null ? null : { m2: w * length.valueSi, show: `${size(width)} × ${size(length)}` };
+  if (rule === 'disc')
+    return { m2: (Math.PI / 4) * w ** 2, show: `π/4 × (${size(width)})²`, equation: 'π/4 · d²' };
+  if (rule === 'square') return { m2: w ** 2, show: `(${size(width)})²`, equation: 'd²' };
+  return length === null
+    ? null
+    : { m2: w * length.valueSi, show: `${size(width)} × ${size(length)}`, equation: 'd · l' };
 }
 
 /** Area of one from its sizes, m²; null when a size is missing. */
@@ -37,7 +43,8 @@ function sizedRoute(numbers: EnvelopeNumbers, change: Change): Route | null {
   const count = countOf(numbers) * change.countFactor;
   const show = count === 1 ? one.show : `${valueIn(count, '1', { decimals: 0 })} × ${one.show}`;
   const from = (['count', 'width', 'length'] as const).filter((fieldId) => numbers[fieldId] !== null);
-  return exactRoute(change.areaFactor * count * one.m2, 'm2', from, show);
+  const equation = count === 1 ? `A = ${one.equation}` : `A = n · ${one.equation}`;
+  return exactRoute(change.areaFactor * count * one.m2, 'm2', from, { show, equation });
 }
 
 function scaled(written: WrittenNumber, factor: number): WrittenNumber {

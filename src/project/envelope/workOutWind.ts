@@ -1,4 +1,4 @@
-import { trackPowerOfDragW } from '../../physics/envelope/envelopeArithmetic';
+import { envelopeQuantities, trackPowerOfDragW } from '../../physics/envelope/envelopeArithmetic';
 import {
   metFromTrue,
   metFromTrueAngle,
@@ -9,7 +9,7 @@ import { quantityIn, valueIn } from '../../units/printIn';
 import type { Change } from './change';
 import type { WindKindId } from './envelopeTexts';
 import type { EnvelopeNumbers } from './readEnvelope';
-import { exactRoute, type Route } from './route';
+import { exactRoute, printed, type Route } from './route';
 
 /** The wind that is met, as far as the estimate tells. */
 export interface Meeting {
@@ -46,23 +46,28 @@ export function meetingOf(numbers: EnvelopeNumbers, change: Change): Meeting | n
   const speedMs = (isWorkedOut ? met.speedMs : speed.valueSi) * change.speedFactor;
   return {
     speed: isWorkedOut
-      ? exactRoute(speedMs, speed.unit, ['speed', 'windAngle', 'boatSpeed'])
+      ? exactRoute(speedMs, speed.unit, ['speed', 'windAngle', 'boatSpeed'], metFormula(numbers))
       : exactRoute(speedMs, speed.unit, ['speed']),
     isWorkedOut,
     angleRad: met?.angleRad ?? null,
   };
 }
 
-/** "√((20.0 kn × cos 60.0° + 8.00 kn)² + (20.0 kn × sin 60.0°)²)": how the wind met follows. */
-export function metFormula(numbers: EnvelopeNumbers): string {
+/** How the wind met follows from a true wind: with its own angle, or with the apparent one. */
+function metFormula(numbers: EnvelopeNumbers): { readonly show: string; readonly equation: string } {
   const { speed, windAngle, boatSpeed } = numbers;
-  if (speed === null || windAngle === null || boatSpeed === null) return '';
-  const wind = quantityIn(speed.valueSi, speed.unit);
-  const boat = quantityIn(boatSpeed.valueSi, boatSpeed.unit);
-  const angle = quantityIn(windAngle.valueSi, 'deg');
+  const wind = quantityIn(speed?.valueSi ?? NaN, speed?.unit ?? 'm/s');
+  const boat = quantityIn(boatSpeed?.valueSi ?? NaN, boatSpeed?.unit ?? 'm/s');
+  const angle = quantityIn(windAngle?.valueSi ?? NaN, 'deg');
   return angleKindOf(numbers) === 'true'
-    ? `√((${wind} × cos ${angle} + ${boat})² + (${wind} × sin ${angle})²)`
-    : `${boat} × cos ${angle} + √((${wind})² − (${boat} × sin ${angle})²)`;
+    ? {
+        equation: 'V = √((W cos a + V_b)² + (W sin a)²)',
+        show: `√((${wind} × cos ${angle} + ${boat})² + (${wind} × sin ${angle})²)`,
+      }
+    : {
+        equation: 'V = V_b cos b + √(W² − (V_b sin b)²)',
+        show: `${boat} × cos ${angle} + √((${wind})² − (${boat} × sin ${angle})²)`,
+      };
 }
 
 /** What the boat pays for a force along the wind that is met; NaN when angle or boat speed is missing. */
@@ -76,7 +81,9 @@ export function trackRoute(force: Route, { angleRad }: Meeting, { boatSpeed }: E
     valueSi: pay(force.valueSi),
     lowSi: Math.min(...ends),
     highSi: Math.max(...ends),
+    unit: 'W',
+    equation: envelopeQuantities.trackPower.equation,
     fromFieldIds: [...force.fromFieldIds, 'windAngle', 'boatSpeed'],
-    show: `${force.show} × ${cosine} × ${quantityIn(speedMs, boatSpeed?.unit ?? 'm/s')}`,
+    show: `${printed(force)} × ${cosine} × ${quantityIn(speedMs, boatSpeed?.unit ?? 'm/s')}`,
   };
 }
