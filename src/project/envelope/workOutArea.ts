@@ -1,4 +1,4 @@
-import type { Change } from './change';
+import { noChange, type Change } from './change';
 import { areaRuleOf, type AreaRule } from './envelopeShapes';
 import type { EnvelopeNumbers, WrittenNumber } from './readEnvelope';
 import { exactRoute, isAgreeing, writtenExactly, type Route } from './route';
@@ -52,14 +52,19 @@ function scaled(written: WrittenNumber, factor: number): WrittenNumber {
   return { ...written, valueSi: factor * valueSi, lowSi: factor * lowSi, highSi: factor * highSi };
 }
 
-/** Whether a written area is of each one: as said, or else as the sizes say; null when nothing tells. */
-export function isAreaOfEach(numbers: EnvelopeNumbers): boolean | null {
+/**
+ * Whether a written area is of each one: as said, or else as the sizes say, all of them first; null when nothing tells. With
+ * one thing changed the sizes may say otherwise.
+ */
+export function isAreaOfEach(numbers: EnvelopeNumbers, change: Change = noChange): boolean | null {
   const { area, areaOf } = numbers;
   if (area === null || areaOf !== null) return areaOf === 'each';
-  if (countOf(numbers) === 1) return false;
+  const count = countOf(numbers) * change.countFactor;
+  if (count === 1) return false;
   const one = areaOfOneM2(numbers);
   if (one === null) return null;
-  return isAgreeing(exactRoute(one, 'm2', []), area);
+  const isThat = (areaM2: number): boolean => isAgreeing({ lowSi: areaM2, highSi: areaM2 }, area);
+  return !isThat(one * change.areaFactor * count) && isThat(one * change.areaFactor);
 }
 
 /**
@@ -71,7 +76,7 @@ export function areaWorked(numbers: EnvelopeNumbers, change: Change): Worked {
   const sized = sizedRoute(numbers, change);
   if (area === null) return primary(null, 'area', sized === null ? [] : [sized]);
   const count = countOf(numbers) * change.countFactor;
-  const isEach = isAreaOfEach(numbers);
+  const isEach = isAreaOfEach(numbers, change);
   const whole = scaled(area, isEach === true ? count : 1);
   const part = primary(whole, 'area', sized === null ? [] : [sized]);
   if (isEach !== null) return part;
