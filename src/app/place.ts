@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { placeFrom, type PlaceId, type PlaceRequest } from './placeAddress';
+import { placeFrom, placeIds, type PlaceId, type PlaceRequest } from './placeAddress';
 
 interface PlaceState {
   readonly place: PlaceId;
@@ -7,8 +7,28 @@ interface PlaceState {
   readonly words: Readonly<Partial<Record<PlaceId, string>>>;
 }
 
+const storedName = 'windtoll-places';
+
+/** What stood in the places when the browser last showed them; nothing where it kept none, or something else. */
+function storedWords(): PlaceState['words'] {
+  try {
+    const stored: unknown = JSON.parse(window.localStorage.getItem(storedName) ?? '{}');
+    if (typeof stored !== 'object' || stored === null) return {};
+    return Object.fromEntries(
+      placeIds.flatMap((id) => {
+        const words: unknown = (stored as Record<string, unknown>)[id];
+        return typeof words === 'string' ? [[id, words]] : [];
+      }),
+    );
+  } catch {
+    return {};
+  }
+}
+
 /** Where the reader is. What the ledger's own address holds is in the store of the project. */
-export const usePlace = create<PlaceState>()(() => arrived({ place: 'ledger', words: {} }, currentRequest()));
+export const usePlace = create<PlaceState>()(() =>
+  arrived({ place: 'ledger', words: storedWords() }, currentRequest()),
+);
 
 function currentRequest(): PlaceRequest {
   return placeFrom(typeof window === 'undefined' ? '' : window.location.hash);
@@ -36,4 +56,9 @@ export function goTo(place: PlaceId, words?: string): void {
 /** A place says what its address holds now. */
 export function keepWords(place: PlaceId, words: string): void {
   usePlace.setState((state) => ({ words: { ...state.words, [place]: words } }));
+  try {
+    window.localStorage.setItem(storedName, JSON.stringify(usePlace.getState().words));
+  } catch {
+    // Forbidden or full: the address has them too.
+  }
 }

@@ -23,4 +23,10 @@ interface Place {
 
 export const places: readonly Place[] = [
   { id: 'ledger', label: 'Ledger', heading: 'Drag ledger', load: null },
+  {
+    id: 'envelope',
+    label: 'Envelope check',
+    heading: 'Envelope check',
+    load: async () => (await import('../views/envelope/EnvelopePlace')).EnvelopePlace,
+  },
 ];

@@ -93,3 +93,27 @@ for (const colorScheme of ['light', 'dark'] as const) {
     expect((await axe(page).include('dialog').analyze()).violations).toEqual([]);
   });
 }
+
+const places = [
+  [
+    'the envelope check',
+    '#place=envelope&speed=24+kn&shape=roundBar&count=14&width=25+mm&length=610+mm&coefficient=0.6&power=1063+W&boatSpeed=fast&windAngle=30',
+    'How it stands',
+  ],
+] as const;
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  for (const [name, hash, region] of places) {
+    test(`axe finds nothing in ${name}: ${colorScheme}`, async ({ page }) => {
+      test.slow();
+      await page.emulateMedia({ colorScheme });
+      for (const viewport of sizes) {
+        await page.setViewportSize(viewport);
+        await page.goto(`/${hash}`);
+        await expect(page.getByRole('region', { name: region, exact: true })).toBeVisible();
+        const { violations } = await axe(page).analyze();
+        expect(violations, `${viewport.width} px`).toEqual([]);
+      }
+    });
+  }
+}

@@ -1,7 +1,7 @@
 import { envelopeFieldIds, type EnvelopeFieldId, type EnvelopeTexts } from './envelopeTexts';
 
 /** A field's text beyond this is no number; also bounds an address that somebody made up. */
-const longestText = 200;
+export const longestFieldText = 200;
 const longestAddress = 20_000;
 
 /** Halves of characters cannot stand in an address; they become the replacement character. */
@@ -23,7 +23,7 @@ function decoded(text: string): string | null {
 
 /** Cut between characters. */
 function bounded(text: string): string {
-  return text.slice(0, longestText).replace(/[\uD800-\uDBFF]$/, '');
+  return text.slice(0, longestFieldText).replace(/[\uD800-\uDBFF]$/, '');
 }
 
 /** "speed=12+m%2Fs&count=16": the texts as the query of an address, empty fields left out. */

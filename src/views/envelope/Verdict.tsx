@@ -1,0 +1,32 @@
+import type { EnvelopeCheck } from '../../project/envelope/envelopeCheck';
+
+/** How the envelope stands, what does not follow from what, and the slip that would explain it. */
+export function Verdict({ check }: { readonly check: EnvelopeCheck }) {
+  const { summary, mismatches, slips, slipLead } = check;
+  return (
+    <section className="envelope-verdict" aria-label="How it stands">
+      <p className="envelope-summary" role="status">
+        {summary}
+      </p>
+      {mismatches.length > 0 && (
+        <ul className="envelope-lines">
+          {mismatches.map(({ fieldId, sentence }) => (
+            <li key={fieldId}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+      {slips.length > 0 && (
+        <>
+          {slipLead !== null && <p className="muted">{slipLead}</p>}
+          <ul className="envelope-lines">
+            {slips.map(({ id, label, sentence }) => (
+              <li key={id}>
+                <b>{label}</b>: {sentence}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}
