@@ -40,6 +40,8 @@ export default defineConfig({
     viewport: { width: 1440, height: 900 },
     locale: 'en-GB',
     timezoneId: 'UTC',
+    // A worker would answer in place of the routes by which journeys cut off files; offline.spec.ts allows it.
+    serviceWorkers: 'block',
     trace: 'retain-on-failure',
     launchOptions: browser.executablePath === undefined ? {} : { executablePath: browser.executablePath },
   },

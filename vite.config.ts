@@ -1,6 +1,8 @@
+import { createHash } from 'node:crypto';
 import react from '@vitejs/plugin-react';
-import type { PreviewServer } from 'vite';
+import { build, type PreviewServer, type Rolldown } from 'vite';
 import { defineConfig } from 'vitest/config';
+import type { FileList } from './src/jobs/offline/protocol';
 
 const contentSecurityPolicy = [
   "default-src 'self'",
@@ -30,6 +32,53 @@ function pagePolicy() {
   };
 }
 
+/** What the service worker has to store, of all that was built. */
+function fileListOf(bundle: Rolldown.OutputBundle): FileList {
+  const files = Object.values(bundle);
+  const entry = files.find((file) => file.type === 'chunk' && file.isEntry)?.fileName;
+  const page = 'index.html';
+  if (entry === undefined || !(page in bundle)) throw new Error('The build has no page with a script.');
+  const hash = createHash('sha256');
+  const paths = files.map(({ fileName }) => fileName).sort();
+  for (const path of paths) {
+    const file = bundle[path];
+    hash.update(`${path}\n`).update((file?.type === 'chunk' ? file.code : file?.source) ?? '');
+  }
+  const version = hash.digest('hex').slice(0, 16);
+  return { version, page, entry, assets: paths.filter((path) => path !== page) };
+}
+
+/** The worker's own code as one script, with the list of the files in it. */
+async function workerScript(list: FileList): Promise<string> {
+  const output = (await build({
+    configFile: false,
+    logLevel: 'warn',
+    define: { builtFiles: JSON.stringify(list) },
+    build: {
+      write: false,
+      target: 'es2022',
+      modulePreload: false,
+      rolldownOptions: { input: 'src/jobs/offline/serviceWorker.ts', output: { format: 'iife' } },
+    },
+  })) as Rolldown.RolldownOutput;
+  return output.output[0].code;
+}
+
+/** Emits `sw.js` beside the page: the worker by which the page opens without a network. */
+function offlineWorker() {
+  return {
+    name: 'offline-worker',
+    apply: 'build' as const,
+    generateBundle: {
+      order: 'post' as const,
+      async handler(this: Rolldown.PluginContext, _: unknown, bundle: Rolldown.OutputBundle) {
+        const source = await workerScript(fileListOf(bundle));
+        this.emitFile({ type: 'asset', fileName: 'sw.js', source });
+      },
+    },
+  };
+}
+
 /** Prints the address of the served demo as one plain line, so that it can be read and clicked anywhere. */
 function plainAddress() {
   return {
@@ -46,7 +95,7 @@ function plainAddress() {
 export default defineConfig({
   // Relative addresses, so that the built folder can be served from any place on a site.
   base: './',
-  plugins: [react(), pagePolicy(), plainAddress()],
+  plugins: [react(), pagePolicy(), offlineWorker(), plainAddress()],
   // A fixed port for people; when it is taken, the next free one.
   preview: { host: '127.0.0.1', port: 4173, strictPort: false },
   build: {

@@ -9,6 +9,16 @@ import { ErrorBoundary } from './ErrorBoundary';
 import './shell.css';
 import './print.css';
 
+// In development every file must be the newest.
+if (import.meta.env.PROD && 'serviceWorker' in navigator) {
+  window.addEventListener('load', () => {
+    import('./offline/worker').then(
+      ({ startWorker }) => startWorker(),
+      () => undefined,
+    );
+  });
+}
+
 const root = document.getElementById('root');
 if (root === null) throw new Error('The page has no place to draw in.');
 createRoot(root).render(

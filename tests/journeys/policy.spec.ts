@@ -1,6 +1,9 @@
 import { expect, test } from 'playwright/test';
 import { chooseFile, goodFile, openDemo } from './openPage';
 
+// The worker keeps to the policy too, and a blocked one would complain.
+test.use({ serviceWorkers: 'allow' });
+
 test('keeps to its policy: no complaint in the console, no request to another origin', async ({
   page,
   baseURL,

@@ -6,6 +6,7 @@ import type { ShelfListing } from '../../state/storage/shelfTypes';
 import { openLoaded, type Keeper } from '../keep/keeper';
 import { openDemo, useKeeping } from '../keep/keeping';
 import { Dialog } from './Dialog';
+import { useOffline } from '../offline/offline';
 import { closeDialog, openDialog } from './shell';
 
 /** The projects of this browser: open, duplicate, remove; and what did not open, to be downloaded. */
@@ -33,7 +34,18 @@ export function ProjectsDialog() {
           }}
         />
       </div>
+      <OfflineLine />
     </Dialog>
+  );
+}
+
+/** Said only once it is true: the worker has stored every file. */
+function OfflineLine() {
+  const isReady = useOffline((state) => state.isReady);
+  return (
+    <p className="fine offline-line" role="status">
+      {isReady && 'Works without a network: all parts of Windtoll are stored in this browser.'}
+    </p>
   );
 }
 

@@ -6,6 +6,7 @@ import { openLoaded } from './keeper';
 import { dismissFinding, openDemo, useKeeping, type Finding } from './keeping';
 import { saveToFile } from './saveToFile';
 import { TypedLine } from './TypedLine';
+import { VersionLine } from '../offline/VersionLine';
 import './keepLines.css';
 
 /** Under the running head, in words: what the storage refuses, what another tab did, what the start found. */
@@ -15,11 +16,22 @@ export function KeepLines() {
   return (
     <>
       <StatusLine status={status} />
-      {findings.map((finding, index) =>
-        finding.kind === 'typed' ? <TypedLine key="typed" /> : <FindingLine key={index} finding={finding} />,
-      )}
+      {findings.map((finding, index) => (
+        <AnyLine key={index} finding={finding} />
+      ))}
     </>
   );
+}
+
+function AnyLine({ finding }: { readonly finding: Finding }) {
+  switch (finding.kind) {
+    case 'typed':
+      return <TypedLine />;
+    case 'version':
+      return <VersionLine finding={finding} />;
+    default:
+      return <FindingLine finding={finding} />;
+  }
 }
 
 function StatusLine({ status }: { readonly status: SaveStatus }) {
@@ -66,7 +78,7 @@ async function letGo(theirs: Promise<ShelfLoadResult>): Promise<void> {
   else await openDemo();
 }
 
-type SaidFinding = Exclude<Finding, { kind: 'typed' }>;
+type SaidFinding = Exclude<Finding, { kind: 'typed' | 'version' }>;
 
 function FindingLine({ finding }: { readonly finding: SaidFinding }) {
   return (

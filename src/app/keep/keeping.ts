@@ -11,7 +11,9 @@ export type Finding =
   | { readonly kind: 'broken'; readonly broken: Broken }
   | { readonly kind: 'trouble'; readonly text: string }
   /** Half-typed text waits in fields that are not on the page; stays until it does not. */
-  | { readonly kind: 'typed' };
+  | { readonly kind: 'typed' }
+  /** A new version of the page has been fetched and waits to be asked for. */
+  | { readonly kind: 'version' };
 
 interface Keeping {
   /** Null until the storage has answered. */
