@@ -34,7 +34,11 @@ export async function openBuild(
   build: ServedBuild,
   projectText: string,
 ): Promise<OpenBuild> {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB' });
+  const context = await browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    locale: 'en-GB',
+    serviceWorkers: 'block',
+  });
   const page = await context.newPage();
   const session = await context.newCDPSession(page);
   await countThreadTime(session);
