@@ -29,4 +29,10 @@ export const places: readonly Place[] = [
     heading: 'Envelope check',
     load: async () => (await import('../views/envelope/EnvelopePlace')).EnvelopePlace,
   },
+  {
+    id: 'survey',
+    label: 'Survey',
+    heading: 'Survey',
+    load: async () => (await import('../views/quickAdd/QuickAdd')).QuickAdd,
+  },
 ];

@@ -1,5 +1,6 @@
 import { expect, test, type Page } from 'playwright/test';
 import { serveBuilt, type BuiltServer } from './builtServer';
+import { expectDemo, openStored } from './offlinePage';
 import { nameField, saveStatus } from './openPage';
 
 let server: BuiltServer;
@@ -13,20 +14,6 @@ test.afterEach(async () => {
 });
 
 test.use({ serviceWorkers: 'allow', viewport: { width: 390, height: 844 } });
-
-async function expectDemo(page: Page): Promise<void> {
-  await expect(page).toHaveTitle('Quillamoor – drag ledger – Windtoll');
-  await expect(page.getByRole('table', { name: /What each fitting costs/ })).toBeAttached();
-}
-
-/** Opens the page and waits until it says that it needs no network any more. */
-async function openStored(page: Page): Promise<void> {
-  await page.goto(server.address);
-  await expectDemo(page);
-  await page.getByRole('button', { name: 'Projects' }).click();
-  await expect(page.getByRole('dialog')).toContainText('Works without a network');
-  await page.keyboard.press('Escape');
-}
 
 /** Which build a page runs: the name of the script that it started with. */
 async function expectBuild(page: Page, which: 'first' | 'second'): Promise<void> {
@@ -65,7 +52,7 @@ test('after the first visit the page opens with no network, and so do panes that
 }) => {
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
-  await openStored(page);
+  await openStored(page, server.address);
   await server.stop();
   await context.setOffline(true);
   await page.reload();
@@ -88,7 +75,7 @@ async function renameBoomOffline(page: Page): Promise<void> {
 }
 
 test('the first page needs no reload before it can lose the network', async ({ page }) => {
-  await openStored(page);
+  await openStored(page, server.address);
   await server.stop();
   await openPane(page, 'Methods');
   await expect(
@@ -99,7 +86,7 @@ test('the first page needs no reload before it can lose the network', async ({ p
 test('a new version is offered, not forced, and comes when it is asked for; the edits are there', async ({
   page,
 }) => {
-  await openStored(page);
+  await openStored(page, server.address);
   await renameBoom(page);
   server.renew();
   await lookForNewVersion(page);
@@ -122,7 +109,7 @@ test('another tab goes on with the old version, and still opens parts that only 
   page,
   context,
 }) => {
-  await openStored(page);
+  await openStored(page, server.address);
   const other = await context.newPage();
   await other.goto(server.address);
   await expectDemo(other);
@@ -150,7 +137,7 @@ test('where the storage refuses the work, the offer says to save it to a file fi
       throw new DOMException('', 'QuotaExceededError');
     };
   });
-  await openStored(page);
+  await openStored(page, server.address);
   await renameBoom(page);
   server.renew();
   await lookForNewVersion(page);

@@ -8,13 +8,17 @@ export function openTyped(path: string): void {
   const { project } = useAppStore.getState();
   const owner = project === null ? null : ownerOf(project, path);
   if (owner === null) return;
-  goTo('ledger');
-  showOwner(owner);
-  bringUp('side');
+  if (owner.kind === 'quick') {
+    goTo('survey');
+  } else {
+    goTo('ledger');
+    showOwner(owner);
+    bringUp('side');
+  }
   wantField(path);
 }
 
-function showOwner(owner: Owner): void {
+function showOwner(owner: Exclude<Owner, { kind: 'quick' }>): void {
   const store = useAppStore.getState();
   switch (owner.kind) {
     case 'fitting':

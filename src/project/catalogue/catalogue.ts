@@ -125,6 +125,21 @@ const zoneWords: Readonly<Record<ZoneKind, readonly string[]>> = {
   hull: ['hull', 'foils', 'foil', 'topsides', 'deck'],
 };
 
+/** What kind of zone this is: by its id, else by the word of its name that is closest to a kind; null for neither. */
+export function kindOfZone({ id, name }: ProjectZone): ZoneKind | null {
+  const kinds = Object.keys(zoneWords) as ZoneKind[];
+  const byOwnId = kinds.find((kind) => kind === id);
+  if (byOwnId !== undefined) return byOwnId;
+  const words = plain(name).split(' ');
+  const found = kinds.flatMap((kind) =>
+    words.map((word, place) => ({ kind, place, closeness: zoneWords[kind].indexOf(word) })),
+  );
+  const [closest] = found
+    .filter(({ closeness }) => closeness >= 0)
+    .sort((a, b) => a.closeness - b.closeness || a.place - b.place);
+  return closest?.kind ?? null;
+}
+
 /** The zone of a project in which a kind belongs: by its id, else by a word of its name, else the first. */
 export function suggestedZoneId(kind: ZoneKind, zones: readonly ProjectZone[]): string | null {
   const byOwnId = zones.find(({ id }) => id === kind);
