@@ -175,6 +175,69 @@ export const sources = {
       'Viterna and Corrigan, NASA CP-2230 (1981), as printed in Viterna and Janetzke, NASA TM-82944 (1982): lift and drag after the stall',
     confidence: 'second-hand',
   },
+  'euler-1744': {
+    title:
+      'Euler 1744: load of a slender column with pinned ends, pi^2 E I / L^2 (any text on strength of materials)',
+    confidence: 'from memory',
+  },
+  'green-theorem': {
+    title:
+      "Area and its moments from a boundary by Green's theorem; wall of constant thickness by a parallel curve",
+    confidence: 'derived',
+  },
+  'strut-practice': {
+    title: 'Tubes as struts: wall not under a fiftieth of the diameter, no flat sides',
+    confidence: 'common practice, no source',
+  },
+  'en-1999-1-1': {
+    title: 'EN 1999-1-1: aluminium, E 70 GPa, 2700 kg/m3; EN AW-6082 T6 extruded, 250 to 260 MPa',
+    confidence: 'from memory',
+  },
+  'en-1993-1-4': {
+    title:
+      'EN 1993-1-4: stainless steel 1.4401 and 1.4404, E 200 GPa, 220 to 240 MPa; 8000 kg/m3 (EN 10088-1)',
+    confidence: 'from memory',
+  },
+  'titanium-handbooks': {
+    title: 'Titanium Ti-6Al-4V, annealed: E 114 GPa, 4430 kg/m3, 830 MPa (data sheets)',
+    confidence: 'from memory',
+  },
+  'carbon-tubes': {
+    title: 'Carbon-epoxy tubes with most fibres along: E 60 to 130 GPa, 1500 to 1600 kg/m3',
+    confidence: 'common practice, no source',
+  },
+  'thomson-beams': {
+    title:
+      'Thomson, Theory of Vibration with Applications, table 9.5-1 and appendix D: first frequencies of uniform beams',
+    confidence: 'read',
+  },
+  'stretched-string': {
+    title: 'Stretched string: 1/(2 L) sqrt(T/m) (any text on acoustics)',
+    confidence: 'from memory',
+  },
+  'strouhal-cylinder': {
+    title:
+      'Vortex shedding of a round cylinder: St 0.2 (from memory); St 0.198 (1 - 19.7/Re), 250 < Re < 2e5, in public codes',
+    confidence: 'second-hand',
+  },
+  'dnv-lock-in': {
+    title: 'DNV-RP-C205, ch. 9: lock-in at a reduced velocity of 4 to 8',
+    confidence: 'from memory',
+  },
+  'thin-aerofoil': {
+    title: 'Thin symmetric section: aerodynamic centre at a quarter of the chord (any text on aerofoils)',
+    confidence: 'from memory',
+  },
+  'turning-practice': {
+    title:
+      'Turning fairings and control surfaces: pivot ahead of the aerodynamic centre, mass balanced to the pivot',
+    confidence: 'common practice, no source',
+  },
+  'aluminium-expansion': {
+    title:
+      'Thermal expansion of aluminium 23e-6 per kelvin, of carbon tubes along the fibre about none (handbooks)',
+    confidence: 'from memory',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;

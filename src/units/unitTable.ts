@@ -15,6 +15,10 @@ export type Dimension =
   | 'duration'
   | 'frequency'
   | 'perLength'
+  | 'secondMoment'
+  | 'bendingStiffness'
+  | 'massPerLength'
+  | 'arealDensity'
   | 'dynamicViscosity'
   | 'kinematicViscosity';
 
@@ -88,6 +92,8 @@ export const unitTable = {
   cm2: unit('area', 1, 10_000, 'cm²', ['cm^2', 'sq cm']),
 
   Pa: unit('pressure', 1, 1, 'Pa'),
+  MPa: unit('pressure', 1e6, 1, 'MPa'),
+  GPa: unit('pressure', 1e9, 1, 'GPa'),
   hPa: unit('pressure', 100, 1, 'hPa', ['mbar', 'mb']),
 
   K: unit('temperature', 1, 1, 'K'),
@@ -105,6 +111,12 @@ export const unitTable = {
   h: unit('duration', 3600, 1, 'h', ['hr', 'hrs', 'hour', 'hours']),
 
   Hz: unit('frequency', 1, 1, 'Hz'),
+  m4: unit('secondMoment', 1, 1, 'm⁴', ['m^4']),
+  cm4: unit('secondMoment', 1, 1e8, 'cm⁴', ['cm^4']),
+  'N m2': unit('bendingStiffness', 1, 1, 'N m²', ['Nm2', 'N m^2']),
+  'kg/m': unit('massPerLength', 1, 1, 'kg/m'),
+  'kg/m2': unit('arealDensity', 1, 1, 'kg/m²', ['kg/m^2']),
+  'g/m2': unit('arealDensity', 1, 1000, 'g/m²', ['g/m^2']),
   '1/m': unit('perLength', 1, 1, 'per m', ['N/(N m)', 'N/Nm']),
   'Pa s': unit('dynamicViscosity', 1, 1, 'Pa s', ['Pa.s', 'Pa·s']),
   'm2/s': unit('kinematicViscosity', 1, 1, 'm²/s', ['m^2/s']),
@@ -129,6 +141,10 @@ export const defaultUnits = {
   duration: 'h',
   frequency: 'Hz',
   perLength: '1/m',
+  secondMoment: 'cm4',
+  bendingStiffness: 'N m2',
+  massPerLength: 'kg/m',
+  arealDensity: 'kg/m2',
   dynamicViscosity: 'Pa s',
   kinematicViscosity: 'm2/s',
 } as const satisfies Readonly<Record<Dimension, Unit>>;
@@ -150,6 +166,10 @@ export const dimensionNames = {
   duration: 'a time',
   frequency: 'a frequency',
   perLength: 'a value per length',
+  secondMoment: 'a second moment of area',
+  bendingStiffness: 'a bending stiffness',
+  massPerLength: 'a mass per length',
+  arealDensity: 'a mass per area',
   dynamicViscosity: 'a dynamic viscosity',
   kinematicViscosity: 'a kinematic viscosity',
 } as const satisfies Readonly<Record<Dimension, string>>;
