@@ -16,7 +16,9 @@ import { rectangleChecks } from './rectangle';
 import { roundBarChecks } from './roundBar';
 import { roundBarCurveChecks } from './roundBarCurves';
 import { sphereChecks } from './sphere';
+import { strutChecks } from './strut';
 import { unitChecks } from './units';
+import { vibrationChecks } from './vibration';
 import { windOverSeaChecks } from './windOverSea';
 import { wireChecks } from './wire';
 import { workedExampleChecks } from './workedExamples';
@@ -43,5 +45,7 @@ export const publishedChecks: readonly PublishedCheck[] = [
   ...fairingChecks,
   ...fairingMeasuredChecks,
   ...fairingHandbookChecks,
+  ...strutChecks,
+  ...vibrationChecks,
   ...unitChecks,
 ];

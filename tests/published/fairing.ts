@@ -1,3 +1,4 @@
+import { flatNeighbourhood } from '../../src/physics/numerics/flatNeighbourhood';
 import {
   aftFormFactor,
   fairingFormFactor,
@@ -178,6 +179,34 @@ const flatness = within(
   ]),
 );
 
+const bottomOf = (factor: (ratio: number) => number) =>
+  flatNeighbourhood((ratio) => onFront(factor, ratio), 0.1, 0.5, 0.05);
+
+/** The same stretch as the thickness curve finds it. */
+const flatStretch = toLastDigit(
+  { topic, kind: 'transcription', source: hoerner, confidence: 'derived', unit: '1' },
+  [
+    [
+      'fairing-flat-least',
+      'thickness curve at fixed friction: t/c of least drag',
+      '0.2730',
+      () => bottomOf(fairingFormFactor).leastAt,
+    ],
+    [
+      'fairing-flat-from',
+      'thickness curve at fixed friction: within 5 % from',
+      '0.22',
+      () => bottomOf(fairingFormFactor).from,
+    ],
+    [
+      'fairing-flat-to',
+      'thickness curve at fixed friction: within 5 % to',
+      '0.33',
+      () => bottomOf(fairingFormFactor).to,
+    ],
+  ],
+);
+
 const fromMemory = toLastDigit(
   { topic, kind: 'transcription', source: hoerner, confidence: 'from memory', unit: '1' },
   [
@@ -296,6 +325,7 @@ export const fairingChecks: readonly PublishedCheck[] = [
   ...frontalChecks,
   ...formChecks,
   ...flatness,
+  ...flatStretch,
   ...fromMemory,
   ...outline,
   ...crossingChecks,

@@ -15,6 +15,7 @@ import {
   whiteDrag,
 } from './oracles';
 import { checkKinds, halfLastDigit, type PublishedCheck } from './publishedCheck';
+import { roarkEllipse } from './strut';
 import { noneFound } from './validationDocument';
 
 const agreeing = publishedChecks.filter(({ knownDisagreement }) => knownDisagreement === undefined);
@@ -181,5 +182,17 @@ describe('numbers quoted from other formulas are what these formulas give', () =
     }
     expectQuoted('bar-sucker-brauer-1', suckerBrauerDrag(1));
     for (const Re of [1e2, 2e3, 1e4, 5e4]) expectQuoted(`bar-white-${Re}`, whiteDrag(Re));
+  });
+
+  it('hollow ellipses by Roark', () => {
+    expectQuoted('strut-roark-area', roarkEllipse(0.049, 0.024, 0.002).areaM2 * 1e4);
+    expectQuoted('strut-roark-strong', roarkEllipse(0.049, 0.024, 0.002).secondM4 * 1e8);
+    expectQuoted('strut-roark-weak', roarkEllipse(0.024, 0.049, 0.002).secondM4 * 1e8);
+  });
+
+  it('Strouhal numbers of round bars by 0.198 (1 - 19.7/Re)', () => {
+    for (const Re of ['300', '1e3', '1e4', '1e5']) {
+      expectQuoted(`vibration-strouhal-${Re}`, 0.198 * (1 - 19.7 / Number(Re)));
+    }
   });
 });

@@ -21,6 +21,10 @@ describe('published factors', () => {
     ['PS', 735.49875],
     ['mph', 0.44704],
     ['hPa', 100],
+    ['MPa', 1e6],
+    ['GPa', 1e9],
+    ['cm4', 1e-8],
+    ['g/m2', 1e-3],
   ] as const)('one %s is exactly %d in SI', (unit, sizeSi) => {
     expect(toSi(1, unit)).toBe(sizeSi);
   });

@@ -25,10 +25,12 @@ export type ReplacementResult =
   | { readonly kind: 'too-weak'; readonly neededN: number; readonly solidN: number };
 
 const halvings = 60;
+/** Of half the thickness. */
+const smallestStep = 1e-9;
 
 /**
  * The wall with which a section carries what a tube carries: the tube's smaller of Euler and yield load. The load never
- * falls with the wall, so the wall is closed in by halving, to 1e-12 of the thickness; it is the thinnest one, whatever can
+ * falls with the wall, so the wall is closed in by halving, to a part in 1e9 of it; it is the thinnest one, whatever can
  * be made, and its warnings come with it. Between a material that yields and one whose yield is not known the comparison
  * leaves the second one's strength out, and `yield-not-known` says so.
  *
@@ -46,7 +48,7 @@ export function replaceTube(tube: StrutInput, next: NewSection): ReplacementResu
   if (solid.trace.upperBoundN < neededN)
     return { kind: 'too-weak', neededN, solidN: solid.trace.upperBoundN };
   let [tooThinM, enough] = [0, solid];
-  for (let i = 0; i < halvings && enough.trace.wallM - tooThinM > 1e-12 * thickestM; i += 1) {
+  for (let i = 0; i < halvings && enough.trace.wallM - tooThinM > smallestStep * thickestM; i += 1) {
     const middle = withWall((tooThinM + enough.trace.wallM) / 2);
     if (middle.kind === 'strut' && middle.trace.upperBoundN >= neededN) enough = middle;
     else tooThinM = (tooThinM + enough.trace.wallM) / 2;

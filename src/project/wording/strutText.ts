@@ -11,13 +11,13 @@ type Texts<Code extends string> = Readonly<Record<Code, (values: Values) => stri
 
 const strutTexts: Texts<StrutNotice['code']> = {
   'load-is-upper-bound': ({ upperBoundN = 0 }) =>
-    `${formatQuantity(upperBoundN, 'N')} is an upper bound: with an eccentric load, a bend, wind on its side or a dent it carries less. ${structuralCaution}`,
+    `${formatQuantity(upperBoundN, 'kN')} is an upper bound: with an eccentric load, a bend, wind on its side or a dent it carries less. ${structuralCaution}`,
   'thin-wall': ({ wallM = 0, leastWallM = 0 }) =>
     `A wall of ${formatQuantity(wallM, 'mm')} is under a fiftieth of the diameter (${formatQuantity(leastWallM, 'mm')}): it may dent or buckle locally first. Common practice, no source.`,
   'flat-sides': ({ wallM = 0, leastWallM = 0 }) =>
     `Flat sides: where they are flattest the same rule would ask for a wall of ${formatQuantity(leastWallM, 'mm')} instead of ${formatQuantity(wallM, 'mm')}; they may buckle locally, or need ribs or a core.`,
   'yields-first': ({ yieldLoadN = 0, eulerLoadN = 0 }) =>
-    `Too stocky for Euler: the wall yields at ${formatQuantity(yieldLoadN, 'N')}, before ${formatQuantity(eulerLoadN, 'N')}.`,
+    `Too stocky for Euler: the wall yields at ${formatQuantity(yieldLoadN, 'kN')}, before ${formatQuantity(eulerLoadN, 'kN')}.`,
   'yield-not-known': () =>
     'The strength of this laminate is not known here: only its stiffness is, and the lay-up decides both.',
 };
