@@ -187,10 +187,38 @@ const ordinates = within(
   ]),
 );
 
+const presetRows = [
+  ['aluminium6082', 'EN 1999-1-1, EN AW-6082 T6', '70', '2700', '250'],
+  ['stainless316', 'EN 1993-1-4 and EN 10088-1, 1.4401', '200', '8000', '220'],
+  ['titanium6al4v', 'data sheets, Ti-6Al-4V annealed', '114', '4430', '830'],
+] as const;
+
+const presets = presetRows.flatMap(([name, title, modulus, density, strength]) => {
+  const common = {
+    topic,
+    kind: 'transcription',
+    source: { title, where: 'modulus, density and strength' },
+    confidence: 'from memory',
+  } as const;
+  const material = strutMaterials[name];
+  return [
+    ...toLastDigit({ ...common, unit: 'GPa' }, [
+      [`strut-modulus-${name}`, `modulus of ${name}`, modulus, () => material.modulusPa / 1e9],
+    ]),
+    ...toLastDigit({ ...common, unit: 'kg/m3' }, [
+      [`strut-density-${name}`, `density of ${name}`, density, () => material.densityKgM3],
+    ]),
+    ...toLastDigit({ ...common, unit: 'MPa' }, [
+      [`strut-strength-${name}`, `yield stress of ${name}`, strength, () => material.yieldStressPa / 1e6],
+    ]),
+  ];
+});
+
 export const strutChecks: readonly PublishedCheck[] = [
   ...gere,
   ...hibbeler,
   ...roark,
   ...fourDigit,
   ...ordinates,
+  ...presets,
 ];

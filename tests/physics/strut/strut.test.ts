@@ -68,6 +68,9 @@ describe('a strut', () => {
     expect(codesOf({ outline: ellipse(0.05, 0.049), wallM: 0.0005 })).not.toContain('flat-sides');
     expect(codesOf({ outline: fairing(0.16, 0.04), wallM: 0.004 })).toContain('flat-sides');
     expect(codesOf({ wallM: 0.0005 })).not.toContain('flat-sides');
+    // Flattest over mean diameter: 1.20 at an axis ratio of about 0.884.
+    expect(codesOf({ outline: ellipse(0.05, 0.0448), wallM: 0.0005 })).not.toContain('flat-sides');
+    expect(codesOf({ outline: ellipse(0.05, 0.0438), wallM: 0.0005 })).toContain('flat-sides');
   });
 
   it('takes the yield load where it is the smaller, and says so', () => {
@@ -117,6 +120,13 @@ describe('the presets', () => {
     for (const { source } of Object.values(strutMaterials)) {
       expect(['from memory', 'common practice, no source']).toContain(sources[source].confidence);
     }
+  });
+
+  it('doubt a metal by 3 %, and carbon tubes from 60 to 130 GPa about 90, at 1550 kg/m3', () => {
+    expect(aluminium6082.modulusLowPa).toBeCloseTo(67.9e9, -3);
+    expect(aluminium6082.modulusHighPa).toBeCloseTo(72.1e9, -3);
+    expect(carbonEpoxy).toMatchObject({ modulusPa: 90e9, modulusLowPa: 60e9, modulusHighPa: 130e9 });
+    expect(carbonEpoxy).toMatchObject({ densityKgM3: 1550, yieldStressPa: null });
   });
 
   it('hold each modulus between its low and its high value', () => {

@@ -57,6 +57,11 @@ describe('a turning fairing', () => {
     expect(codesOf({ pivotM: 0.1 })).not.toContain('may-not-follow');
     expect(traceOf({ pivotM: 0.03 }).followShare).toBeCloseTo(0.1, 12);
     expect(traceOf({ pivotM: 0.03 }).followShareLow).toBeCloseTo(0.05, 12);
+    expect(traceOf({})).toMatchObject({
+      aerodynamicCentreLowM: expect.closeTo(0.04, 12) as number,
+      aerodynamicCentreM: expect.closeTo(0.05, 12) as number,
+      aerodynamicCentreHighM: expect.closeTo(0.054, 12) as number,
+    });
     expect(traceOf({ pivotM: 0.06 }).turningMomentNm).toBeLessThan(0);
     expect(traceOf({ pivotM: 0.06 }).hangAngleRad).toBeNull();
   });
