@@ -9,8 +9,8 @@ export interface BoundaryNode {
   readonly dyM: number;
 }
 
-/** Gauss points of half an outline: an ellipse of 1:10 is closed in to 1e-9. */
-const arcPoints = 128;
+/** Gauss points of half an outline: an ellipse of 1:12 is closed in to 1e-9. */
+const arcPoints = 48;
 /** A straight piece needs the third power of x or y, which two points integrate. */
 const straightPoints = 2;
 /** Places at which the inside of a wall is looked for, before its ends are closed in by halving. */

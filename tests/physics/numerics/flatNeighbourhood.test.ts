@@ -33,4 +33,14 @@ describe('the flat neighbourhood of a least value', () => {
     expect(flat.from).toBeCloseTo(2 / 1.1, 5);
     expect(flatNeighbourhood((x) => x, 1, 2, 0.1)).toMatchObject({ leastAt: 1, from: 1, isCutAtStart: true });
   });
+
+  it('is about the deeper of two dips, and ends where the curve first leaves it', () => {
+    const dip = (x: number, at: number, width: number): number => Math.exp(-(((x - at) / width) ** 2));
+    const flat = flatNeighbourhood((x) => 2 - 0.5 * dip(x, 2, 1) - 0.9 * dip(x, 8, 0.3), 0, 10, 0.1);
+    expect(flat.leastAt).toBeCloseTo(8, 3);
+    // 1.1 x 1.1 = 2 - 0.9 dip, at 0.3 sqrt(-ln(0.79 / 0.9)) to either side.
+    const half = 0.3 * Math.sqrt(-Math.log(0.79 / 0.9));
+    expect(flat.from).toBeCloseTo(8 - half, 4);
+    expect(flat.to).toBeCloseTo(8 + half, 4);
+  });
 });

@@ -107,6 +107,7 @@ describe('a fairing against its thickness ratio', () => {
     expect(rows.at(-1)?.thicknessRatio).toBeCloseTo(0.25, 12);
     expect(rows.every(({ isOutsideTable }) => isOutsideTable === 0)).toBe(true);
     expect(flat.isCutAtStart || flat.isCutAtEnd).toBe(true);
+    expect(thicknessRange('turbulent')).toEqual({ from: 0.1, to: 0.4 });
     expect(thicknessRange('laminar')).toEqual({ from: 0.12, to: 0.25 });
   });
 

@@ -128,6 +128,17 @@ describe('a solid section', () => {
     expectClose(boundaryLengthM(outerBoundary(outline)), 2 * length, 1e-7);
   });
 
+  it('is closed in to a part in 1e9 by its perimeter, an ellipse of 1:12 too', () => {
+    // Equal steps round a closed, smooth curve converge faster than any power of their number.
+    const [a, b, steps] = [0.06, 0.005, 4000];
+    let length = 0;
+    for (let i = 0; i < steps; i += 1) {
+      const u = (2 * Math.PI * i) / steps;
+      length += (2 * Math.PI * Math.hypot(a * Math.sin(u), b * Math.cos(u))) / steps;
+    }
+    expectClose(boundaryLengthM(outerBoundary(ellipse(2 * a, 2 * b))), length, 1e-9);
+  });
+
   it('of fairing outline has the perimeter that its friction is computed with', () => {
     expectClose(boundaryLengthM(outerBoundary(fairing(1, 0.25))), perimeterOverChord(0.25), 1e-4);
   });
@@ -151,11 +162,20 @@ describe('a wall', () => {
 
   it.each([
     ['ellipse', ellipse(0.1, 0.05)],
+    ['slender ellipse', ellipse(0.1, 0.02)],
     ['tube', round(0.05)],
   ] as const)('round a convex outline has the area S w - pi w^2: %s', (_, outline) => {
-    for (const wall of [0.0005, 0.002, 0.006]) {
+    for (const wall of [0.0001, 0.0005, 0.0019]) {
       const exact = boundaryLengthM(outerBoundary(outline)) * wall - Math.PI * wall ** 2;
       expectClose(wallOf(outline, wall).areaM2, exact, 1e-9);
+    }
+  });
+
+  it('round a fairing tends to perimeter times wall, its blunt tail closed', () => {
+    for (const ratio of [0.12, 0.25, 0.5]) {
+      const outline = fairing(0.1, 0.1 * ratio);
+      const wall = 1e-6;
+      expectClose(wallOf(outline, wall).areaM2, boundaryLengthM(outerBoundary(outline)) * wall, 2e-4);
     }
   });
 
