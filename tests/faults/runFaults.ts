@@ -1,6 +1,6 @@
 /**
  * `npm run faults` multiplies every constant of the core by 1.1, one at a time, and asks whether a test of a published
- * number or of a property notices. It takes hours; what was tried is kept in reports/faults.json and not tried again
+ * number, of a property or of the core notices. It takes hours; what was tried is kept in reports/faults.json and not tried again
  * until the file changes.
  *
  *     --file=src/physics/section/   files whose path holds this

@@ -209,7 +209,12 @@ const presets = presetRows.flatMap(([name, title, modulus, density, strength]) =
       [`strut-density-${name}`, `density of ${name}`, density, () => material.densityKgM3],
     ]),
     ...toLastDigit({ ...common, unit: 'MPa' }, [
-      [`strut-strength-${name}`, `yield stress of ${name}`, strength, () => material.yieldStressPa / 1e6],
+      [
+        `strut-strength-${name}`,
+        `yield stress of ${name}`,
+        strength,
+        () => (material.yieldStressPa ?? NaN) / 1e6,
+      ],
     ]),
   ];
 });
