@@ -20,32 +20,40 @@ const halvings = 60;
 /** The outer outline. A fairing's blunt tail is closed by a straight piece. */
 export function outerBoundary(outline: SectionOutline): BoundaryNode[] {
   const tail = upperPlace(outline, Math.PI, emptyPlace());
-  const halves = bothHalves((u, out) => upperPlace(outline, u, out), 0, Math.PI);
-  return tail.yM > 1e-12 * tail.xM ? [...halves, ...straight(tail.xM, tail.yM)] : halves;
+  const { upper, lower } = bothHalves((u, out) => upperPlace(outline, u, out), 0, Math.PI);
+  const isBlunt = tail.yM > 1e-12 * tail.xM;
+  return [...upper, ...lower, ...(isBlunt ? straight(tail.xM, tail.yM) : [])];
 }
 
 /**
  * The inside of a wall of constant thickness: every point that lies deeper than the wall below the outer outline, which
- * is the outline moved inwards, without the parts that would cross the chord where the two sides of a thin tail (or of a
- * sharp nose) meet, or reach into the wall behind a blunt tail. Empty where the wall fills the section.
+ * is the outline moved inwards, from the thickest place outwards until it would cross the chord, where the two sides of a thin
+ * tail (or of a sharp nose) meet, or reach into the wall behind a blunt tail. Empty where the wall fills the section.
+ *
+ * A four-digit section is most curved a little behind its nose. Where the wall lies between the two radii, the
+ * moved outline folds there, and the sliver ahead of the fold counts as wall: under 1e-5 of its area.
  */
 export function innerBoundary(outline: SectionOutline, wallM: number): BoundaryNode[] {
   const curve = (u: number, out: OutlinePlace): OutlinePlace => movedInwards(outline, wallM, u, out);
   const place = emptyPlace();
   const lastXM = outline.kind === 'fairing' ? chordOf(outline) - wallM : Infinity;
   const isInside = (u: number): boolean => {
-    const { xM, yM } = curve(u, place);
-    return yM > 0 && xM < lastXM;
+    const { xM, yM, curvaturePerM } = curve(u, place);
+    return yM > 0 && xM < lastXM && wallM * curvaturePerM < 1;
   };
-  const insides = Array.from({ length: searchSteps - 1 }, (_, i) => (Math.PI * (i + 1)) / searchSteps).filter(
-    isInside,
-  );
-  const [first, last] = [insides[0], insides.at(-1)];
-  if (first === undefined || last === undefined) return [];
-  const from = lastInside(isInside, first, first - Math.PI / searchSteps);
-  const to = lastInside(isInside, last, last + Math.PI / searchSteps);
-  const { xM, yM } = curve(to, place);
-  return [...bothHalves(curve, from, to), ...straight(xM, yM)];
+  const thickest = thickestPlace(outline);
+  if (!isInside(thickest)) return [];
+  const from = lastInside(isInside, thickest, -1);
+  const to = lastInside(isInside, thickest, 1);
+  const nose = { ...curve(from, place) };
+  const tail = { ...curve(to, place) };
+  const { upper, lower } = bothHalves(curve, from, to);
+  return [...upper, ...straight(nose.xM, -nose.yM), ...lower, ...straight(tail.xM, tail.yM)];
+}
+
+/** Parameter of the thickest place: the middle of an ellipse, three tenths of the chord of a four-digit section. */
+function thickestPlace({ kind }: SectionOutline): number {
+  return kind === 'fairing' ? Math.acos(1 - 2 * 0.3) : Math.PI / 2;
 }
 
 function movedInwards(outline: SectionOutline, wallM: number, u: number, out: OutlinePlace): OutlinePlace {
@@ -59,8 +67,14 @@ function movedInwards(outline: SectionOutline, wallM: number, u: number, out: Ou
   return out;
 }
 
-function lastInside(isInside: (u: number) => boolean, inside: number, outside: number): number {
-  let [held, beyond] = [inside, outside];
+/** How far the inside goes from a place that is inside, backwards (-1) or on (1): a step at a time, then by halving. */
+function lastInside(isInside: (u: number) => boolean, start: number, direction: -1 | 1): number {
+  const step = (direction * Math.PI) / searchSteps;
+  const end = direction < 0 ? 0 : Math.PI;
+  const isOn = (u: number): boolean => direction * (end - u) > 0 && isInside(u);
+  let held = start;
+  while (isOn(held + step)) held += step;
+  let beyond = direction * (end - held - step) > 0 ? held + step : end;
   for (let i = 0; i < halvings; i += 1) {
     const middle = (held + beyond) / 2;
     if (isInside(middle)) held = middle;
@@ -74,7 +88,7 @@ function bothHalves(
   curve: (u: number, out: OutlinePlace) => OutlinePlace,
   from: number,
   to: number,
-): BoundaryNode[] {
+): { readonly upper: BoundaryNode[]; readonly lower: BoundaryNode[] } {
   const { nodes, weights } = gaussLegendre(arcPoints);
   const out = emptyPlace();
   const upper: BoundaryNode[] = [];
@@ -85,10 +99,10 @@ function bothHalves(
     upper.push({ xM, yM, dxM: -step * dxM, dyM: -step * dyM });
     lower.push({ xM, yM: -yM, dxM: step * dxM, dyM: -step * dyM });
   });
-  return [...upper.reverse(), ...lower];
+  return { upper: upper.reverse(), lower };
 }
 
-/** The straight piece that closes a tail, upwards. */
+/** The straight piece that closes an end: upwards at the tail, downwards (half below nothing) at the nose. */
 function straight(xM: number, halfM: number): BoundaryNode[] {
   const { nodes, weights } = gaussLegendre(straightPoints);
   return Array.from(nodes, (node, i) => ({

@@ -193,6 +193,7 @@ describe('a wall', () => {
     ['fairing, thin', fairing(0.1, 0.025), 0.001],
     ['fairing, thick', fairing(0.1, 0.025), 0.004],
     ['fairing, wall over nose radius', fairing(0.1, 0.016), 0.005],
+    ['fairing, stout, wall between its radii behind the nose', fairing(0.1, 0.045), 0.0215],
     ['ellipse, wall over end radius', ellipse(0.1, 0.02), 0.004],
   ] as const)(
     'holds the points that lie no deeper than it, tail and nose included: %s',
@@ -205,6 +206,23 @@ describe('a wall', () => {
       expectClose(wallMoments.squareXM4, counted.squareX, 0.005);
     },
   );
+
+  it('leaves an ever smaller hole the thicker it is, folds of the inside and all', () => {
+    for (const ratio of [0.08, 0.25, 0.45, 0.5]) {
+      const outline = fairing(1, ratio);
+      let [area, square] = [Infinity, Infinity];
+      for (let wall = 0.002 * ratio; wall < 0.5 * ratio; wall += 0.0005 * ratio) {
+        const hole = regionMoments(innerBoundary(outline, wall));
+        expect(hole.areaM2).toBeLessThan(area);
+        expect(hole.squareYM4).toBeLessThan(square);
+        // No step: per two thousandth of the thickness the hole loses its perimeter times that.
+        expect(Math.min(area, 1) - hole.areaM2).toBeLessThan(
+          wall === 0.002 * ratio ? 1 : 2.5 * 0.0005 * ratio,
+        );
+        [area, square] = [hole.areaM2, hole.squareYM4];
+      }
+    }
+  });
 
   it('of half the thickness fills a section', () => {
     for (const [, outline] of sections) {
