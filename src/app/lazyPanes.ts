@@ -19,9 +19,14 @@ interface AddFittingProps {
 export const loadAddFitting: Loader<AddFittingProps> = async () =>
   (await import('../views/rowEditor/AddFitting')).AddFitting;
 
-/** What can stand beside the ledger, in the order of the words and of the keys 1 to 5. */
+/** What can stand beside the ledger, in the order of the words and of the keys 1 to 6. */
 export const sidePanes: readonly LazyPane[] = [
   { id: 'working', label: 'Working', load: loadWorking },
+  {
+    id: 'picture',
+    label: 'Picture',
+    load: async () => (await import('../views/windsEye/WindsEyePane')).WindsEyePane,
+  },
   {
     id: 'edit',
     label: 'Edit',

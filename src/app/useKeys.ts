@@ -86,6 +86,8 @@ function letterOf(key: string): Action | undefined {
       });
     case 'p':
       return done(nextPlan);
+    case 'v':
+      return done(swapPicture);
     case 'l':
       return done(goToLedger);
     case 'b':
@@ -97,6 +99,16 @@ function letterOf(key: string): Action | undefined {
     default:
       return undefined;
   }
+}
+
+/** Working and picture answer each other: one key changes over. */
+function swapPicture(): void {
+  const store = useAppStore.getState();
+  const next = sidePanes.find(({ id }) => id === (store.sidePane === 'picture' ? 'working' : 'picture'));
+  if (next === undefined) return;
+  goTo('ledger');
+  store.showPane(next.id);
+  say(`Pane: ${next.label}`);
 }
 
 function done(act: () => void): Action {

@@ -4,8 +4,8 @@ import { rangeOf, toggled } from './selection';
 /** Which state of the boat the ledger shows. */
 export type Shown = 'before' | 'both' | 'after';
 
-/** What the pane beside the ledger holds: the working of the selected row, or one of the places where things change. */
-export type SidePane = 'working' | 'edit' | 'plan' | 'condition' | 'methods';
+/** What the pane beside the ledger holds: the working of the selected row, the picture of the boat, or one of the places where things change. */
+export type SidePane = 'working' | 'picture' | 'edit' | 'plan' | 'condition' | 'methods';
 
 export interface ReadingSlice {
   readonly shown: Shown;

@@ -21,9 +21,10 @@ export const keyTable: readonly KeyGroup[] = [
   {
     where: 'Where no field has the focus',
     lines: [
-      ['1 to 5', 'The panes beside the ledger, in the order of their words'],
+      ['1 to 6', 'The panes beside the ledger, in the order of their words'],
       ['[ and ]', 'Condition before, condition after'],
       ['p', 'Next plan; after the last, as sailed'],
+      ['v', 'From the working to the picture, and back'],
       ['l', 'To the rows of the ledger'],
       ['b', 'To the pane beside the ledger'],
       ['?', 'This sheet'],

@@ -11,7 +11,7 @@ import { toSi } from '../../units/convert';
 import { formatQuantity } from '../../units/print';
 import { ColumnsChoice } from './ColumnsChoice';
 import { LedgerFoot } from './LedgerFoot';
-import { ledgerGroups, selectableIds } from './ledgerGroups';
+import { ledgerGroups, selectableIds } from '../../project/ledger/ledgerGroups';
 import { LedgerTable } from './LedgerTable';
 import { PlanSection } from './PlanSection';
 import { RowActions } from './RowActions';

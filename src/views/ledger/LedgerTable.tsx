@@ -2,7 +2,7 @@ import { useMemo, useRef, useState } from 'react';
 import type { ProjectFitting } from '../../project/file/schema';
 import { GroupHead, TailLine } from './GroupLines';
 import { LedgerColumns } from './LedgerColumns';
-import { selectableIds, type LedgerGroup } from './ledgerGroups';
+import { selectableIds, type LedgerGroup } from '../../project/ledger/ledgerGroups';
 import { LedgerHead } from './LedgerHead';
 import { drawnParts, ledgerLines, rowCountOf, type LedgerLine } from './ledgerLines';
 import { ExcludedRow, LedgerRowView, noNames } from './LedgerRowView';

@@ -1,5 +1,5 @@
 import type { LedgerRow } from '../../project/ledger/ledgerTypes';
-import type { LedgerGroup } from './ledgerGroups';
+import type { LedgerGroup } from '../../project/ledger/ledgerGroups';
 import type { RowSetting } from './rowSetting';
 import { tailOf } from './tail';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { zeroResult, zeroSaving } from '../../../src/physics/ledger/ledgerSums';
 import type { LedgerRow } from '../../../src/project/ledger/ledgerTypes';
-import type { LedgerGroup } from '../../../src/views/ledger/ledgerGroups';
+import type { LedgerGroup } from '../../../src/project/ledger/ledgerGroups';
 import { drawnParts, ledgerLines, rowCountOf } from '../../../src/views/ledger/ledgerLines';
 
 const setting = { shown: 'both', rowHeightPx: 28 } as const;

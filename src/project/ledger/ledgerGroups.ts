@@ -1,5 +1,5 @@
 import { savingOf, totalOf, zeroSaving } from '../../physics/ledger/ledgerSums';
-import type { LedgerRow, LedgerSide, ProjectLedger } from '../../project/ledger/ledgerTypes';
+import type { LedgerRow, LedgerSide, ProjectLedger } from './ledgerTypes';
 
 /** A stretch of the ledger with a head and a sum of its own: a zone, or the rows that push the boat along. */
 export interface LedgerGroup {
