@@ -1,3 +1,5 @@
+import type { SailingState } from '../../physics/condition/sailingState';
+import { toTrack } from '../../physics/frames/boatToTrack';
 import type { Solid } from '../../project/picture/solids';
 import type { PictureFrame } from './scene';
 import type { ViewKind } from './viewOf';
@@ -7,36 +9,37 @@ const marginPx = 14;
 const heightsPx = 30;
 const belowWaterPx = 16;
 
-/** How far the boat reaches from the vertical through her middle, and up: the same however she is turned. */
+/** How far the heeled boat reaches from the vertical through her middle, and up: the same however she is turned. */
 interface Reach {
   readonly aroundM: number;
   readonly upM: number;
 }
 
-function reachOf(solids: readonly Solid[], riseM: number): Reach {
+function reachOf(solids: readonly Solid[], { rotation, riseM }: SailingState): Reach {
   let aroundM = 1;
   let upM = 1;
   for (const { points, thicknessM } of solids) {
-    for (const [x, y, z] of points) {
+    for (const point of points) {
+      const [x, y, z] = toTrack(rotation, point);
       aroundM = Math.max(aroundM, Math.hypot(x, y) + thicknessM / 2);
-      upM = Math.max(upM, Math.hypot(y, z) + thicknessM / 2);
+      upM = Math.max(upM, z + riseM + thicknessM / 2);
     }
   }
-  return { aroundM, upM: upM + Math.max(riseM, 0) };
+  return { aroundM, upM };
 }
 
 /**
- * The frame that holds the boat however she is turned or heeled, so that nothing jumps while she is: px to a metre from
+ * The frame that holds the boat however she is turned, so that nothing jumps while she is: px to a metre from
  * the farthest reach of anything that is drawn.
  */
 export function frameOf(
   solids: readonly Solid[],
   kind: ViewKind,
-  riseM: number,
+  state: SailingState,
   widthPx: number,
   tallestPx: number,
 ): PictureFrame {
-  const { aroundM, upM } = reachOf(solids, riseM);
+  const { aroundM, upM } = reachOf(solids, state);
   const wide = widthPx - 2 * marginPx - heightsPx;
   const originX = heightsPx + marginPx + wide / 2;
   if (kind === 'above') {

@@ -65,7 +65,6 @@ export function pictureSvg({
 function escaped(words: string): string {
   const signs: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
   // Control characters have no place in XML, escaped or not.
-  // eslint-disable-next-line no-control-regex -- they are what is looked for
   return words
     .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
     .replace(/[&<>"]/g, (sign) => signs[sign] ?? '');

@@ -3,7 +3,8 @@ import { headingToTrack, toBoat } from '../../physics/frames/boatToTrack';
 import { headingVector, trackVector, type BoatVector, type TrackVector } from '../../physics/vector/vector3';
 
 /** From where the boat is looked at. */
-export type ViewKind = 'wind' | 'astern' | 'side' | 'above';
+export const viewKinds = ['wind', 'astern', 'side', 'above'] as const;
+export type ViewKind = (typeof viewKinds)[number];
 
 /**
  * An orthographic view: what is to the right, up and away from the eye, as unit vectors of the boat's frame. In the views

@@ -75,8 +75,8 @@ function Picture({ project, ledger, part }: PictureProps) {
   const heightM = wantedHeightM ?? deck.heightM;
   const view = useMemo(() => viewOf(kind, state, heightM, turnRad), [kind, state, heightM, turnRad]);
   const frame = useMemo(
-    () => frameOf(solids, kind, state.riseM, widthPx, tallestPx),
-    [solids, kind, state.riseM, widthPx],
+    () => frameOf(solids, kind, state, widthPx, tallestPx),
+    [solids, kind, state, widthPx],
   );
   const items = useMemo(() => sceneOf(solids, view, frame), [solids, view, frame]);
   const looking = { kind, heightM, turnRad, state };

@@ -56,11 +56,8 @@ function setSize(canvas: HTMLCanvasElement, { widthPx, heightPx }: PictureFrame,
 
 function trace(context: CanvasRenderingContext2D, { corners, strokePx }: SceneItem): void {
   context.beginPath();
-  for (let i = 0; i < corners.length; i += 1) {
-    const [x, y] = corners[i]!;
-    if (i === 0) context.moveTo(x, y);
-    else context.lineTo(x, y);
-  }
+  // The first line of a path only moves there.
+  for (const [x, y] of corners) context.lineTo(x, y);
   if (strokePx === 0) context.closePath();
 }
 
