@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import type { EnvelopeTexts } from '../../../src/project/envelope/envelopeTexts';
+import { longestScribble, readScribble } from '../../../src/project/envelope/readScribble';
+
+const posts = { shape: 'roundBar', count: '16', width: '25 mm', length: '0.7 m' } as const;
+
+describe('a scribble', () => {
+  it.each<readonly [string, EnvelopeTexts]>([
+    [
+      '16 posts 25 mm 0.7 m, Cd 0.6, 12 m/s, 170 W',
+      { ...posts, coefficient: '0.6', speed: '12 m/s', power: '170 W' },
+    ],
+    ['16 × 25 mm × 0.7 m posts', posts],
+    ['posts: 25 mm x 0.7 m x 16', posts],
+    ['16 stainless stanchions, d = 25 mm, 0.7 m long', posts],
+    ['16 off 25 mm dia 0.7 m long tube', posts],
+    ['- 16 tubes\n- diameter: 25 mm\n- length: 0.7 m', posts],
+    ['16 posts, 0.7 m × 25 mm', posts],
+    ['two wires 8 mm 15 m', { shape: 'spiralStrand', count: '2', width: '8 mm', length: '15 m' }],
+    ['7x19 wire 6 mm 12 m', { shape: 'strandedWire', width: '6 mm', length: '12 m' }],
+    ['0,7 m long pole, cd=0,6', { shape: 'roundBar', length: '0,7 m', coefficient: '0,6' }],
+    ['sphere 30 cm', { shape: 'sphere', width: '30 cm' }],
+    [
+      'AWS 22 kn, AWA 35°',
+      { windKind: 'apparent', speed: '22 kn', windAngleKind: 'apparent', windAngle: '35°' },
+    ],
+    [
+      'TWS 20 kn TWA 60 boat speed 8 kn',
+      { windKind: 'true', speed: '20 kn', windAngleKind: 'true', windAngle: '60', boatSpeed: '8 kn' },
+    ],
+    ['12 m/s apparent', { speed: '12 m/s', windKind: 'apparent' }],
+    ['true wind 20 kn at 60°', { windKind: 'true', speed: '20 kn', windAngle: '60°' }],
+    ['8 kn boat speed, wind 20 kn', { boatSpeed: '8 kn', speed: '20 kn' }],
+    ['rho 1.2, C_D 0.5, CdA 0.4 m2', { density: '1.2', coefficient: '0.5', dragArea: '0.4 m2' }],
+    ['A = 0.8 m2, Cd0.5', { area: '0.8 m2', coefficient: '0.5' }],
+    ['a pole of 0.8 m2', { shape: 'roundBar', area: '0.8 m2' }],
+    ['16 posts of 0.0175 m2 each', { shape: 'roundBar', count: '16', area: '0.0175 m2', areaOf: 'each' }],
+    ['0.563 hp, 420 watts', { horsepower: '0.563 hp', power: '420 W' }],
+    ['boat pays 60 W', { powerKind: 'track', power: '60 W' }],
+    [
+      'pole 100 mm 3 m free ends at 20 °C',
+      { shape: 'roundBar', width: '100 mm', length: '3 m', ends: 'free', temperature: '20 °C' },
+    ],
+    [
+      'rectangular bar, width 40 mm, depth 80 mm, 2 m long',
+      { shape: 'rectangularBar', width: '40 mm', depth: '80 mm', length: '2 m' },
+    ],
+    ['wind 12', { speed: '12' }],
+  ])('“%s” fills its fields', (text, texts) => {
+    const reading = readScribble(text);
+    expect(reading.texts).toEqual(texts);
+    expect(reading.pieces.filter(({ kind }) => kind === 'notUnderstood')).toEqual([]);
+  });
+
+  it.each<readonly [string, string, string, EnvelopeTexts]>([
+    ['16 gizmos', 'gizmos', 'not a word that is known', {}],
+    ['20 kn, 12 m/s', '12 m/s', 'Wind speed has a value already: 20 kn.', { speed: '20 kn' }],
+    ['20-40 kn', '20-40 kn', 'A range', {}],
+    ['1,200 N', '1,200 N', 'two ways', {}],
+    ['r = 25 mm', 'r = 25 mm', 'type the diameter', {}],
+    ['25 mm radius, 0.7 m long', '25 mm radius', 'type the diameter', { length: '0.7 m' }],
+    ['16 x 25 mm', '16', 'how many there are or a size', {}],
+    ['post 25 mm', '25 mm', 'more than one size', { shape: 'roundBar' }],
+    ['10 mm, 20 mm, 30 mm', '30 mm', 'more than one size', {}],
+    ['hemisphere', 'hemisphere', 'Which side faces the wind', {}],
+    ['14 W each', 'each', 'all of them here', { power: '14 W' }],
+    ['speed 12 m/s, Cd', 'Cd', 'No number that fits', { speed: '12 m/s' }],
+    ['sphere or cube', 'cube', 'Shape has a value already', { shape: 'sphere' }],
+    ['0.6', '0.6', 'without a unit or a name', {}],
+  ])('“%s” leaves “%s” and says why', (text, puzzling, reason, texts) => {
+    const reading = readScribble(text);
+    expect(reading.texts).toEqual(texts);
+    expect(reading.pieces).toContainEqual({
+      kind: 'notUnderstood',
+      text: puzzling,
+      reason: expect.stringContaining(reason) as string,
+    });
+  });
+
+  it('says which of two lengths was taken for which, and that bare horsepower is mechanical', () => {
+    const hows = (text: string) =>
+      readScribble(text).pieces.flatMap((piece) => (piece.kind === 'understood' ? [piece.how] : []));
+    expect(hows('0.7 m 25 mm')).toEqual([
+      'Length: 0.7 m (the larger of the two lengths)',
+      'Diameter, or width across the wind: 25 mm (the smaller of the two lengths)',
+    ]);
+    expect(hows('1 hp')[0]).toContain('mechanical, because which horsepower is not said');
+    expect(hows('1 PS')[0]).not.toContain('not said');
+  });
+
+  it('reads two thousand characters and hands the rest back', () => {
+    const text = `${' '.repeat(longestScribble)}12 m/s`;
+    const { texts, pieces } = readScribble(text);
+    expect(texts).toEqual({});
+    expect(pieces.at(-1)).toMatchObject({ kind: 'notUnderstood', text: '12 m/s' });
+  });
+});
