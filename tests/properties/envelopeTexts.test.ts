@@ -155,7 +155,7 @@ const filled: fc.Arbitrary<EnvelopeTexts> = fc
     fc.array(fc.tuple(fc.constantFrom(...envelopeFieldIds), numberTexts)),
     fc.constantFrom(...envelopeOptions.shape.map(({ id }) => id)),
   )
-  .map(([entries, shape]) => ({ ...Object.fromEntries(entries), shape }) as EnvelopeTexts);
+  .map(([entries, shape]) => ({ ...Object.fromEntries(entries), shape }));
 
 describe('any texts in the fields', () => {
   it('come back from an address as they went in', () => {

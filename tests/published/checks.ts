@@ -3,6 +3,7 @@ import { apparentWindChecks } from './apparentWind';
 import { ellipseChecks } from './ellipse';
 import { endEffectChecks } from './endEffect';
 import { envelopeChecks } from './envelope';
+import { envelopeTypedChecks } from './envelopeTyped';
 import { fairingChecks } from './fairing';
 import { fairingHandbookChecks } from './fairingHandbook';
 import { fairingMeasuredChecks } from './fairingMeasured';
@@ -27,6 +28,7 @@ import { workedExampleChecks } from './workedExamples';
 export const publishedChecks: readonly PublishedCheck[] = [
   ...workedExampleChecks,
   ...envelopeChecks,
+  ...envelopeTypedChecks,
   ...ledgerArithmeticChecks,
   ...airChecks,
   ...windOverSeaChecks,

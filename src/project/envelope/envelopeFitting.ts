@@ -14,7 +14,7 @@ import type {
 import { shapeFacts } from './envelopeShapes';
 import type { EnvelopeShapeId } from './envelopeTexts';
 import { shapeLabel } from './handbook';
-import { endsAs, endsWhenUnsaid, missingSizes } from './handbookShape';
+import { endsAs, endsWhenUnsaid, missingSizes, plateThicknessShare } from './handbookShape';
 import type { EnvelopeNumbers } from './readEnvelope';
 import { areaOfOneM2, countOf } from './workOutArea';
 import { workOut } from './workOut';
@@ -88,34 +88,32 @@ function shapeFrom(numbers: EnvelopeNumbers): Made | null {
     }
     case 'sphere':
       return { isBar: false, heightM: 0, shape: { kind: 'sphere', diameter, surface, coefficient: null } };
-    case 'plate':
+    case 'plate': {
+      // The longer side is the member, as in the check.
+      const [shortM, longM] = [Math.min(widthM, heightM), Math.max(widthM, heightM)];
+      const depthM = numbers.depth?.valueSi ?? plateThicknessShare * shortM;
+      return { isBar: true, heightM: longM, shape: rectangle(shortM, depthM, ends) };
+    }
     case 'rectangularBar':
-      return { isBar: true, heightM, shape: rectangleFrom(numbers, widthM, ends) };
+      return { isBar: true, heightM, shape: rectangle(widthM, numbers.depth?.valueSi ?? widthM, ends) };
     case 'named':
       return namedFrom(numbers, shape);
   }
 }
 
-/** Plates that nobody gave a thickness are a fiftieth of their smaller side thick. */
-function rectangleFrom(
-  { depth, length }: EnvelopeNumbers,
-  widthM: number,
-  ends: (typeof endsAs)['free'],
-): ProjectShape {
-  const depthM = depth?.valueSi ?? Math.min(widthM, length?.valueSi ?? widthM) / 50;
-  const isBroadside = widthM >= depthM;
+function rectangle(widthM: number, depthM: number, ends: (typeof endsAs)['free']): ProjectShape {
   return {
     kind: 'rectangularBar',
     chord: estimated(Math.max(widthM, depthM)),
     thickness: estimated(Math.min(widthM, depthM)),
     cornerRadiusM: 0,
-    direction: { kind: 'fixed', angleDeg: isBroadside ? 90 : 0 },
+    direction: { kind: 'fixed', angleDeg: widthM >= depthM ? 90 : 0 },
     ends,
     ...memberParts,
   };
 }
 
-/** A coefficient that goes by name, on the area of one; the three axes of a cube are the ledger's own. */
+/** A coefficient that goes by name, on the area of one. */
 function namedFrom(numbers: EnvelopeNumbers, shape: EnvelopeShapeId): Made | null {
   const { family } = shapeFacts[shape];
   const areaM2 = areaOfOneM2(numbers) ?? typedAreaOfOneM2(numbers);

@@ -14,8 +14,8 @@ export const endsAs: Readonly<Record<EndsId, readonly [EndKind, EndKind]>> = {
 /** Ends that count when nobody says: both free, as the textbooks' finite bars have them. */
 export const endsWhenUnsaid: EndsId = 'free';
 
-/** A plate whose thickness nobody gives: a fiftieth of its width, on the flat part of the diagram. */
-const plateThicknessShare = 0.02;
+/** A plate whose thickness nobody gives: a fiftieth of its smaller side, on the flat part of the diagram. */
+export const plateThicknessShare = 0.02;
 
 function size(valueM: number): Dimension {
   return { valueM, basis: 'measured', doubtId: 'own:envelope:size' };
