@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { EnvelopeTexts } from '../../src/project/envelope/envelopeTexts';
 
 /** Rounds as people write: 0.50 and 1.0 with their zeros, 11000 without a power of ten. */
-export function written(value: number, figures: number): string {
+function written(value: number, figures: number): string {
   const text = value.toPrecision(figures);
   return text.includes('e') ? String(Number(text)) : text;
 }

@@ -167,7 +167,7 @@ function movedSentences(
       : []),
   ];
   return claims.flatMap(({ name, written, best }) =>
-    written === null
+    written === null || written.valueSi <= 0
       ? []
       : [
           `The ${name} as written, ${quantityIn(written.valueSi, written.unit)}, is ${offBy(written.valueSi, best)}: the handbook gives ${quantityIn(best, written.unit)}.`,

@@ -37,7 +37,7 @@ function free(
 }
 
 /** Gives the number beside the token at `i` to one of the fields; false when there is none. */
-export function labelNumber(
+function labelNumber(
   draft: Draft,
   i: number,
   fieldIds: readonly NumberFieldId[],

@@ -21,7 +21,7 @@ export interface Meeting {
 }
 
 /** The kind of angle as said, or else the kind of the speed. */
-export function angleKindOf({ windAngleKind, windKind }: EnvelopeNumbers): WindKindId {
+function angleKindOf({ windAngleKind, windKind }: EnvelopeNumbers): WindKindId {
   return windAngleKind ?? windKind ?? 'apparent';
 }
 

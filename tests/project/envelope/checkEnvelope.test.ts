@@ -56,6 +56,7 @@ describe('textbook examples, typed with their answers', () => {
 const plantedSlips: readonly (readonly [string, EnvelopeTexts])[] = [
   ['knotsForMs', { ...posts, speed: '12 kn', force: '14.5 N', power: '174 W' }],
   ['knotsForMs', { ...posts, force: '3.84 N' }],
+  ['knotsForMs', { ...posts, speed: '12 kn', force: '3.84 N', power: '46.1 W' }],
   ['kmhForMs', { ...posts, speed: '43.2 km/h', force: '188 N' }],
   ['radiusForDiameter', { ...posts, force: '7.26 N' }],
   ['diameterForRadius', { ...posts, area: '0.56 m2' }],
