@@ -4,7 +4,7 @@ import { checkEnvelope } from '../../src/project/envelope/checkEnvelope';
 import type { EnvelopeSlipId } from '../../src/project/envelope/envelopeCheck';
 import type { EnvelopeTexts } from '../../src/project/envelope/envelopeTexts';
 import { readEnvelope } from '../../src/project/envelope/readEnvelope';
-import { estimates, sumsOf, textsOf, type Estimate, type Wrong } from './envelopeEstimates';
+import { estimates, sumsOf, textsOf, wattsOf, type Estimate, type Wrong } from './envelopeEstimates';
 
 function check(texts: EnvelopeTexts) {
   const { numbers, problems } = readEnvelope(texts);
@@ -27,7 +27,7 @@ describe('right estimates, rounded as people write', () => {
 
 /** Slips of one factor, planted where the sum was done. */
 const planted: readonly (readonly [EnvelopeSlipId, (estimate: Estimate) => Wrong])[] = [
-  ['knotsForMs', () => ({ speed: 1852 / 3600 })],
+  ['knotsForMs', ({ speedUnit }) => ({ speed: speedUnit === 'kn' ? 3600 / 1852 : 1852 / 3600 })],
   ['kmhForMs', () => ({ speed: 3.6 })],
   ['radiusForDiameter', () => ({ area: 0.5 })],
   ['diameterForRadius', () => ({ area: 2 })],
@@ -37,9 +37,14 @@ const planted: readonly (readonly [EnvelopeSlipId, (estimate: Estimate) => Wrong
   ['millimetresAsCentimetres', () => ({ area: 10 })],
 ];
 
+/** A speed in knots is not taken for one in km/h. */
+function isPossible(id: EnvelopeSlipId, unit: string): boolean {
+  return !(id === 'knotsForMs' && unit === 'km/h') && !(id === 'kmhForMs' && unit === 'kn');
+}
+
 describe('a slip planted in otherwise right numbers', () => {
   it.each(planted)('%s is named', (id, wrongOf) => {
-    const several = estimates.filter(({ count }) => count > 1);
+    const several = estimates.filter(({ count, speedUnit }) => count > 1 && isPossible(id, speedUnit));
     fc.assert(
       fc.property(several, (estimate) => {
         const texts = textsOf(estimate, sumsOf(estimate, wrongOf(estimate)));
@@ -54,12 +59,33 @@ describe('a slip planted in otherwise right numbers', () => {
     );
   });
 
+  it('otherHorsepower is named, watts and the other horsepower side by side', () => {
+    fc.assert(
+      fc.property(estimates, fc.constantFrom('hp', 'PS'), (estimate, kind) => {
+        const sums = sumsOf(estimate);
+        const watts = kind === 'hp' ? wattsOf.PS : wattsOf.hp;
+        const texts = {
+          ...textsOf({ ...estimate, shown: { ...estimate.shown, density: true } }, sums),
+          power: `${sums.powerW.toFixed(3)} W`,
+          horsepower: `${(sums.powerW / watts).toFixed(6)} ${kind}`,
+        };
+        fc.pre(sums.powerW > 10);
+        expect(
+          check(texts).slips.map((slip) => slip.id),
+          JSON.stringify(texts),
+        ).toContain('otherHorsepower');
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it('of 3 % in a power of three figures is noticed', () => {
     fc.assert(
       fc.property(estimates, fc.constantFrom(1.03, 0.97), (estimate, factor) => {
         const exact: Estimate = {
           ...estimate,
           wentOnRounded: false,
+          horsepower: null,
           figures: [3, 3, 3],
           shown: { area: false, force: false, density: true },
         };

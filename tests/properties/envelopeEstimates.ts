@@ -7,9 +7,18 @@ function written(value: number, figures: number): string {
   return text.includes('e') ? String(Number(text)) : text;
 }
 
+/** Written again here: 1 kn is 1852 m an hour. */
+const perMs = { 'm/s': 1, kn: 1852 / 3600, 'km/h': 1 / 3.6 } as const;
+/** 550 ft lbf/s, and 75 kgf m/s. */
+export const wattsOf = { hp: 550 * 0.3048 * 4.4482216152605, PS: 75 * 9.80665 } as const;
+
 /** The numbers behind an estimate, as its author had them. */
 export interface Estimate {
-  readonly speedMs: number;
+  /** In `speedUnit`; the sum is done in m/s, by a factor of the author's own. */
+  readonly speed: number;
+  readonly speedUnit: keyof typeof perMs;
+  /** Which horsepower the author writes beside the watts, if any. */
+  readonly horsepower: keyof typeof wattsOf | null;
   readonly densityKgM3: number;
   readonly count: number;
   readonly widthM: number;
@@ -29,7 +38,9 @@ const rounded = (from: number, to: number, step: number): fc.Arbitrary<number> =
 const figures = fc.integer({ min: 2, max: 3 });
 
 export const estimates: fc.Arbitrary<Estimate> = fc.record({
-  speedMs: rounded(3, 25, 0.5),
+  speed: rounded(3, 40, 0.5),
+  speedUnit: fc.constantFrom('m/s', 'kn', 'km/h'),
+  horsepower: fc.constantFrom('hp', 'PS', null),
   densityKgM3: fc.constantFrom(1.2, 1.225, 1.23),
   count: fc.integer({ min: 1, max: 30 }),
   widthM: rounded(0.003, 0.3, 0.001),
@@ -55,10 +66,10 @@ export interface Wrong {
 }
 
 export function sumsOf(estimate: Estimate, { speed = 1, area = 1, pressure = 1 }: Wrong = {}): Sums {
-  const { speedMs, densityKgM3, count, widthM, lengthM, coefficient, wentOnRounded } = estimate;
+  const { densityKgM3, count, widthM, lengthM, coefficient, wentOnRounded } = estimate;
   const [areaFigures, forceFigures] = estimate.figures;
   const keep = (value: number, to: number): number => (wentOnRounded ? Number(value.toPrecision(to)) : value);
-  const v = speedMs * speed;
+  const v = estimate.speed * perMs[estimate.speedUnit] * speed;
   const areaM2 = keep(area * count * widthM * lengthM, areaFigures);
   const forceN = keep(((pressure * densityKgM3) / 2) * v * v * coefficient * areaM2, forceFigures);
   return { areaM2, forceN, powerW: forceN * v };
@@ -66,15 +77,18 @@ export function sumsOf(estimate: Estimate, { speed = 1, area = 1, pressure = 1 }
 
 /** The fields as the author writes them. Where the sum went on with rounded numbers, those are written. */
 export function textsOf(estimate: Estimate, sums: Sums): EnvelopeTexts {
-  const { shown, wentOnRounded } = estimate;
+  const { shown, wentOnRounded, horsepower } = estimate;
   const [areaFigures, forceFigures, powerFigures] = estimate.figures;
   return {
-    speed: `${estimate.speedMs} m/s`,
+    speed: `${estimate.speed} ${estimate.speedUnit}`,
     count: String(estimate.count),
     width: `${Number((estimate.widthM * 1000).toFixed(3))} mm`,
     length: `${estimate.lengthM} m`,
     coefficient: String(estimate.coefficient),
     power: `${written(sums.powerW, powerFigures)} W`,
+    ...(horsepower === null
+      ? {}
+      : { horsepower: `${written(sums.powerW / wattsOf[horsepower], 3)} ${horsepower}` }),
     ...(shown.density ? { density: `${estimate.densityKgM3} kg/m3` } : {}),
     ...(shown.area || wentOnRounded ? { area: `${written(sums.areaM2, areaFigures)} m2` } : {}),
     ...(shown.force || wentOnRounded ? { force: `${written(sums.forceN, forceFigures)} N` } : {}),

@@ -12,6 +12,7 @@ import type { WrittenNumber } from './readEnvelope';
  *   165 to 175; so does an area that sizes give;
  * - a claim is worked out by every route: from the rounded numbers before it, and from the numbers behind those. It agrees
  *   when one route comes within its written digits;
+ * - a number before it that is written and agrees cannot have been more than its own written digits away;
  * - half a percent is allowed on the way, because steps that nobody wrote down are rounded to three figures by hand.
  * So an estimate rounded at any step agrees, and a slip of 3 % in a claim of two figures or more does not hide.
  */
@@ -38,6 +39,12 @@ export function isAgreeing(
   const low = Math.min(route.lowSi * (1 - handShare), route.lowSi * (1 + handShare));
   const high = Math.max(route.highSi * (1 - handShare), route.highSi * (1 + handShare));
   return high >= lowSi && low <= highSi;
+}
+
+/** A route to a number that is also written: what was really there rounds to what is written. */
+export function within(route: Route, written: WrittenNumber): Route {
+  const clamp = (si: number): number => Math.min(Math.max(si, written.lowSi), written.highSi);
+  return { ...route, valueSi: clamp(route.valueSi), lowSi: clamp(route.lowSi), highSi: clamp(route.highSi) };
 }
 
 /** A route's value as it stands in the formula of the next step. Densities differ in the third decimal. */

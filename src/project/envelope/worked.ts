@@ -1,6 +1,6 @@
 import type { EnvelopeFieldId } from './envelopeTexts';
 import type { WrittenNumber } from './readEnvelope';
-import { finite, isAgreeing, writtenExactly, writtenRounded, type Route } from './route';
+import { finite, isAgreeing, within, writtenExactly, writtenRounded, type Route } from './route';
 
 /** A number of the estimate: what is written, and every route to it. */
 export interface Worked {
@@ -21,9 +21,15 @@ export function worked(
   if (written === null) return { written, routes: known, agrees: null, usable: known };
   if (known.length === 0)
     return { written, routes: known, agrees: null, usable: [writtenRounded(written, fieldId)] };
-  const agrees = known.some((route) => isAgreeing(route, written));
-  const asWritten = agrees ? writtenExactly(written, fieldId) : writtenRounded(written, fieldId);
-  return { written, routes: known, agrees, usable: [asWritten, ...known] };
+  const fitting = known.filter((route) => isAgreeing(route, written));
+  return fitting.length > 0
+    ? {
+        written,
+        routes: known,
+        agrees: true,
+        usable: [writtenExactly(written, fieldId), ...fitting.map((route) => within(route, written))],
+      }
+    : { written, routes: known, agrees: false, usable: [writtenRounded(written, fieldId), ...known] };
 }
 
 /** A number that stands exactly as written when nothing gives it. */
