@@ -102,16 +102,17 @@ function shareUnit(draft: Draft, i: number, number: NumberMeaning, ahead: Number
 }
 
 /** Words that may stand between a count and what is counted. */
-const between = new Set(['space', 'filler', 'unknown']);
+const between = new Set(['space', 'filler', 'unknown', 'label']);
 
-/** "16 posts", "16 thin posts". */
+/** "16 posts", "16 thin posts", "16 tall posts". */
 export function readCounts(draft: Draft): void {
   draft.tokens.forEach(({ meaning }, i) => {
     if (meaning.kind === 'count') fill(draft, [i, i], 'count', meaning.value);
     const number = numberOf(draft.tokens[i]);
     if (number === null || number.unit !== null || draft.taken.has(i)) return;
     let next = i + 1;
-    while (next < i + 6 && between.has(draft.tokens[next]?.meaning.kind ?? '')) next += 1;
+    while (next < i + 6 && !draft.taken.has(next) && between.has(draft.tokens[next]?.meaning.kind ?? ''))
+      next += 1;
     const noun = draft.tokens[next]?.meaning;
     if (noun?.kind !== 'choice' || noun.fieldId !== 'shape') return;
     if (/^\d{1,3}$/.test(number.number)) fill(draft, [i, i], 'count', number.number);

@@ -112,9 +112,10 @@ describe('a slip in otherwise right numbers', () => {
     expect(check.slipLead).toContain('One of these');
   });
 
-  it('is not named beside one that explains more', () => {
-    // In knots throughout: force and power. The half forgotten would explain neither; nothing else may be named.
-    const check = checkOf({ ...posts, speed: '12 kn', force: '14.5 N', power: '174 W' });
+  it('is not named beside one that explains more: a chord that happens to give the force, and not the power', () => {
+    const bar = { ...posts, shape: 'rectangularBar', depth: '94.47 mm', speed: '12 kn', force: '14.5 N' };
+    expect(slipIds(checkOf(bar))).toEqual(['knotsForMs', 'chordArea']);
+    const check = checkOf({ ...bar, power: '174 W' });
     expect(slipIds(check)).toEqual(['knotsForMs']);
     expect(check.slips[0]?.explains).toEqual(['force', 'power']);
   });
@@ -186,6 +187,9 @@ describe('nothing is guessed silently', () => {
   it('an area is of one or of all, as the sizes say', () => {
     expect(said({ ...posts, area: '0.0175 m2' })).toContain('that of one');
     expect(said({ ...posts, area: '0.28 m2' })).toContain('all of them together');
+    // 1 m2 is 0.5 to 1.5: one of 0.75 and two of 1.5 both round to it, and all of them goes first.
+    const two = { ...posts, count: '2', width: '0.5 m', length: '1.5 m', area: '1 m2' };
+    expect(said(two)).toContain('all of them together');
     expect(said({ speed: '12 m/s', count: '16', area: '0.0175 m2', coefficient: '0.6' })).toContain(
       'is not said',
     );
@@ -237,7 +241,7 @@ describe('air power and track power', () => {
     const { track } = checkOf({ ...posts, windAngle: '140°', boatSpeed: '4 m/s' });
     expect(track?.trackPowerW.best).toBeLessThan(0);
     expect(track?.trackPowerW.low).toBeLessThan(track?.trackPowerW.best ?? NaN);
-    expect(track?.sentences.join(' ')).toContain('The wind pushes here');
+    expect(track?.sentences.join(' ')).toMatch(/The wind pushes here: .* negative, 25\.5 % of/);
   });
 });
 

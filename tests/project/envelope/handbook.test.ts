@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { namedBodies } from '../../../src/physics/body/namedBodies';
 import { shapeIds, type EnvelopeTexts } from '../../../src/project/envelope/envelopeTexts';
 import type { EnvelopeHandbook } from '../../../src/project/envelope/envelopeCheck';
+import { offBy } from '../../../src/project/envelope/handbookWords';
 import { checkOf } from './support';
 
 function handbookFor(texts: EnvelopeTexts): EnvelopeHandbook {
@@ -160,6 +161,21 @@ describe('the verdict', () => {
     expect(moved).toHaveLength(3);
     expect(moved[2]).toContain('0.233\u00a0hp\u00a0(mechanical)');
     expect(moved.every((sentence) => sentence.includes('low by about two'))).toBe(true);
+  });
+});
+
+describe('how far a number is off', () => {
+  it.each([
+    [1, 1.003, 'the same within half a percent'],
+    [1, 1.01, 'low by 1.0 %'],
+    [0.8, 1, 'low by 20 %'],
+    [1.2, 1, 'high by 20 %'],
+    [1, 1.6, 'low by a factor of 1.6'],
+    [1, 1.9, 'low by about two'],
+    [2.2, 1, 'high by about two'],
+    [1, 3.44, 'low by a factor of 3.4'],
+  ])('%f against %f is %s', (value, better, words) => {
+    expect(offBy(value, better)).toBe(words);
   });
 });
 

@@ -67,6 +67,7 @@ describe('a scribble', () => {
     ['speed 12 m/s, Cd', 'Cd', 'No number that fits', { speed: '12 m/s' }],
     ['sphere or cube', 'cube', 'Shape has a value already', { shape: 'sphere' }],
     ['0.6', '0.6', 'without a unit or a name', {}],
+    ['16 tall posts', 'tall', 'No number that fits', { shape: 'roundBar', count: '16' }],
   ])('“%s” leaves “%s” and says why', (text, puzzling, reason, texts) => {
     const reading = readScribble(text);
     expect(reading.texts).toEqual(texts);
