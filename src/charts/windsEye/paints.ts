@@ -91,6 +91,6 @@ function tintIn(
 }
 
 /** The colour of a share of full colour on paper. */
-export function tintColour(palette: Palette, hue: 'cost' | 'saving', share: number): string {
+function tintColour(palette: Palette, hue: 'cost' | 'saving', share: number): string {
   return interpolateRgb(palette.paper, palette[hue])(share);
 }

@@ -20,7 +20,7 @@ export interface PictureSheet {
 }
 
 /** The colours of a picture on white paper, as in src/app/tokens.css. */
-export const paperPalette: Palette = {
+const paperPalette: Palette = {
   paper: '#ffffff',
   ink: '#16212b',
   muted: '#56626a',
@@ -87,7 +87,7 @@ function heightLines(frame: PictureFrame): string[] {
 }
 
 /** Corners as the data of a path, to a hundredth of a pixel. */
-export function pathOf(corners: readonly PlanePoint[], isClosed: boolean): string {
+function pathOf(corners: readonly PlanePoint[], isClosed: boolean): string {
   const points = corners.map(([x, y]) => `${roundPx(x)} ${roundPx(y)}`).join('L');
   return `M${points}${isClosed ? 'Z' : ''}`;
 }

@@ -67,11 +67,11 @@ function meanDepth(points: readonly BoatVector[], away: Vector3): number {
 }
 
 /** A point as the eye sees it: to the right and up, m, heights above the water. */
-export function seen(point: Vector3, { right, up, riseM }: PictureView): PlanePoint {
+function seen(point: Vector3, { right, up, riseM }: PictureView): PlanePoint {
   return [dot(point, right), dot(point, up) + riseM];
 }
 
-export function inFrame([x, y]: PlanePoint, { originX, originY, pxPerM }: PictureFrame): PlanePoint {
+function inFrame([x, y]: PlanePoint, { originX, originY, pxPerM }: PictureFrame): PlanePoint {
   return [originX + x * pxPerM, originY - y * pxPerM];
 }
 

@@ -170,7 +170,7 @@ const curvePoints = 24;
 const thickestShare = 0.3;
 
 /** Points of a section as (towards the nose, across), m, from the member's axis. */
-export function sectionOutline({
+function sectionOutline({
   kind,
   chord,
   thickness,

@@ -13,14 +13,6 @@ interface LookChoicesProps {
   readonly onMeasure: (measure: MeasureId) => void;
   readonly hasFullPrice: boolean;
   readonly hasPlan: boolean;
-  readonly heightM: number;
-  readonly deckM: number;
-  readonly mastheadM: number;
-  /** Null goes back to the deck. */
-  readonly onHeight: (heightM: number | null) => void;
-  readonly turnRad: number;
-  readonly onTurn: (turnRad: number) => void;
-  readonly state: SailingState;
 }
 
 const kinds: readonly Option<ViewKind>[] = [
@@ -40,13 +32,33 @@ export function LookChoices(props: LookChoicesProps) {
     <div className="picture-choices">
       <OneOfWords label="Look" options={kinds} chosenId={kind} onChoose={onKind} />
       <OneOfLine label="coloured by" options={measures} chosenId={measure} onChoose={onMeasure} />
-      {kind === 'wind' && <HeightSlider {...props} />}
+    </div>
+  );
+}
+
+interface LookSlidersProps {
+  readonly kind: ViewKind;
+  readonly heightM: number;
+  readonly deckM: number;
+  readonly mastheadM: number;
+  /** Null goes back to the deck. */
+  readonly onHeight: (heightM: number | null) => void;
+  readonly turnRad: number;
+  readonly onTurn: (turnRad: number) => void;
+  readonly state: SailingState;
+}
+
+/** At which height along the wind, and turned how far. */
+export function LookSliders(props: LookSlidersProps) {
+  return (
+    <div className="picture-choices">
+      {props.kind === 'wind' && <HeightSlider {...props} />}
       <TurnSlider turnRad={props.turnRad} onTurn={props.onTurn} />
     </div>
   );
 }
 
-function HeightSlider({ heightM, deckM, mastheadM, onHeight, state }: LookChoicesProps) {
+function HeightSlider({ heightM, deckM, mastheadM, onHeight, state }: LookSlidersProps) {
   const id = useId();
   const wind = apparentWindAt(state, heightM);
   const isAtDeck = heightM === deckM;

@@ -9,7 +9,8 @@ import { solveProjectCondition } from '../../project/ledger/conditionSummary';
 import type { BasisPart, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import { rigOutlines } from '../../project/picture/hull';
 import { useAppStore, useLedger } from '../../state/appStore';
-import { LookChoices } from './LookChoices';
+import { useMediaQuery } from '../../ui/useMediaQuery';
+import { LookChoices, LookSliders } from './LookChoices';
 import { meaningOf, pictureRows, solidsOfRows, type MeasureId } from './pictureModel';
 import { PictureLegend } from './PictureLegend';
 import { PictureSaving } from './PictureSaving';
@@ -40,7 +41,7 @@ interface PictureProps {
 
 const firstWidthPx = 352;
 /** Tall enough for a mast, short enough that the words below it are seen. */
-const tallestPx = 560;
+const tallestPx = { usual: 560, smallScreen: 330 } as const;
 
 /** Half of what the boom is let out: for orientation only. */
 function sheetedRad(angleFromBowRad: number): number {
@@ -57,6 +58,8 @@ function Picture({ project, ledger, part }: PictureProps) {
   const selectedId = useAppStore((state) => state.selectedFittingId);
   const { condition, deck, masthead } = part.summary;
   const state = useMemo(() => solveProjectCondition(project, condition).states.best, [project, condition]);
+  const isSmall = useMediaQuery('(max-height: 799px) and (min-width: 1000px)');
+  const mostPx = isSmall ? tallestPx.smallScreen : tallestPx.usual;
   const line = useMemo(() => deckLineOf(project.boat), [project.boat]);
   const side = shown === 'before' || ledger.plan === null ? 'before' : 'after';
   const measure = wantedMeasure === 'saving' && ledger.plan === null ? 'trackPower' : wantedMeasure;
@@ -75,8 +78,8 @@ function Picture({ project, ledger, part }: PictureProps) {
   const heightM = wantedHeightM ?? deck.heightM;
   const view = useMemo(() => viewOf(kind, state, heightM, turnRad), [kind, state, heightM, turnRad]);
   const frame = useMemo(
-    () => frameOf(solids, kind, state, widthPx, tallestPx),
-    [solids, kind, state, widthPx],
+    () => frameOf(solids, kind, state, widthPx, mostPx),
+    [solids, kind, state, widthPx, mostPx],
   );
   const items = useMemo(() => sceneOf(solids, view, frame), [solids, view, frame]);
   const looking = { kind, heightM, turnRad, state };
@@ -94,13 +97,6 @@ function Picture({ project, ledger, part }: PictureProps) {
         onMeasure={setMeasure}
         hasFullPrice={ledger.hasFullPrice}
         hasPlan={ledger.plan !== null}
-        heightM={heightM}
-        deckM={deck.heightM}
-        mastheadM={masthead.heightM}
-        onHeight={setHeightM}
-        turnRad={turnRad}
-        onTurn={setTurnRad}
-        state={state}
       />
       <figure ref={ref} aria-label={words.title}>
         <PictureStage
@@ -117,6 +113,16 @@ function Picture({ project, ledger, part }: PictureProps) {
           onTurn={(byRad) => {
             setTurnRad((before) => wrapped(before + byRad));
           }}
+        />
+        <LookSliders
+          kind={kind}
+          heightM={heightM}
+          deckM={deck.heightM}
+          mastheadM={masthead.heightM}
+          onHeight={setHeightM}
+          turnRad={turnRad}
+          onTurn={setTurnRad}
+          state={state}
         />
         <figcaption>
           <PictureLegend meaning={meaning} measure={measure} side={side} hasPlan={ledger.plan !== null} />
