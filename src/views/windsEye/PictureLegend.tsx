@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { tintShare, type TintScale } from '../../charts/windsEye/tints';
 import type { PictureMeaning } from '../../charts/windsEye/paints';
 import { formatValue, printUnit } from '../../units/print';
@@ -11,7 +12,8 @@ interface PictureLegendProps {
 }
 
 /** What the tints and lines say, with units. */
-export function PictureLegend({ meaning, measure, side, hasPlan }: PictureLegendProps) {
+export const PictureLegend = memo(function PictureLegend(props: PictureLegendProps) {
+  const { meaning, measure, side, hasPlan } = props;
   const { scale, hue } = meaning;
   return (
     <div className="picture-legend">
@@ -38,7 +40,7 @@ export function PictureLegend({ meaning, measure, side, hasPlan }: PictureLegend
       <p className="fine">{lineWords(side, hasPlan).join('; ')}.</p>
     </div>
   );
-}
+});
 
 function unitOf(measure: MeasureId): 'm2' | 'W' {
   return measure === 'dragArea' ? 'm2' : 'W';

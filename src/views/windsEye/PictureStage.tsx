@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
+import { memo, useMemo, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { calloutsOf, type Callout } from '../../charts/windsEye/callouts';
 import type { PlanePoint } from '../../charts/windsEye/convexHull';
 import { heightMarks } from '../../charts/windsEye/frameOf';
@@ -186,7 +186,7 @@ interface FittingListProps {
 }
 
 /** The shapes for the keys and for those who listen, in the order of the ledger. */
-function FittingList({ rows, selectedId, onPick }: FittingListProps) {
+const FittingList = memo(function FittingList({ rows, selectedId, onPick }: FittingListProps) {
   const index = rows.findIndex(({ row }) => row.fittingId === selectedId);
   const onKeyDown = (event: KeyboardEvent): void => {
     const to = {
@@ -223,4 +223,4 @@ function FittingList({ rows, selectedId, onPick }: FittingListProps) {
       ))}
     </ul>
   );
-}
+});

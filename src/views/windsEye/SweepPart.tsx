@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { memo, useEffect, useMemo, useState } from 'react';
 import { useWidth } from '../../charts/useWidth';
 import { sweepGeometry, type SweepCurve, type SweepGeometry } from '../../charts/windsEye/sweepGeometry';
 import type { SailingState } from '../../physics/condition/sailingState';
@@ -23,7 +23,7 @@ const firstWidthPx = 352;
 const mostZones = 3;
 
 /** Drag area against the apparent wind angle, by zone, before and after. */
-export function SweepPart(props: SweepPartProps) {
+export const SweepPart = memo(function SweepPart(props: SweepPartProps) {
   const [ref, widthPx] = useWidth<HTMLElement>(firstWidthPx);
   const { zones, isFinished } = useSweep(props);
   const { deck, condition } = props.part.summary;
@@ -48,7 +48,7 @@ export function SweepPart(props: SweepPartProps) {
       <SweepTable zones={zones} hasPlan={hasPlan} />
     </section>
   );
-}
+});
 
 /** Works the angles out in slices, so that the page answers in between; the last answer stands until the next is whole. */
 function useSweep({ project, ledger, part, state, line }: SweepPartProps): {
