@@ -42,7 +42,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await openDemo(page);
     await chooseFile(page, goodFile());
     await expect(page).toHaveTitle(/Test hull/);
-    for (const pane of ['Edit', 'Plan', 'Condition', 'Methods']) {
+    for (const pane of ['Picture', 'Edit', 'Plan', 'Condition', 'Methods']) {
       await page.locator('.side-words').getByText(pane, { exact: true }).click();
       const region = page.getByRole('region', { name: pane, exact: true });
       await expect(region.getByRole('heading').first()).toBeVisible();

@@ -4,10 +4,11 @@ import { nameField, openDemo, renameRow, savedFile } from './openPage';
 test('panes, conditions, plans and the help sheet by key', async ({ page }) => {
   await openDemo(page);
   for (const [key, label] of [
-    ['2', 'Edit'],
-    ['3', 'Plan'],
-    ['4', 'Condition'],
-    ['5', 'Methods'],
+    ['2', 'Picture'],
+    ['3', 'Edit'],
+    ['4', 'Plan'],
+    ['5', 'Condition'],
+    ['6', 'Methods'],
     ['1', 'Working of the selected row'],
   ] as const) {
     await page.keyboard.press(key);

@@ -71,7 +71,7 @@ async function makeProject(page: Page): Promise<void> {
 }
 
 async function setCondition(page: Page): Promise<void> {
-  await page.keyboard.press('4');
+  await page.keyboard.press('5');
   await expect(pane(page, 'Condition').getByRole('heading').first()).toBeVisible();
   await page.keyboard.press('b');
   await retype(page, page.getByRole('textbox', { name: 'True wind speed' }), wanted.trueWind);
@@ -115,7 +115,7 @@ async function editStanchions(page: Page): Promise<void> {
 
 async function makePlan(page: Page): Promise<void> {
   await toRow(page, 'Running backstays');
-  await page.keyboard.press('3');
+  await page.keyboard.press('4');
   const plan = pane(page, 'Plan');
   await expect(plan.getByRole('heading').first()).toBeVisible();
   await page.keyboard.press('F6');

@@ -89,7 +89,7 @@ test('undo, redo, conditions, plans and panes by key are told to those who liste
     ['[', 'Course profile: Vennick Round, as routed'],
     ['p', 'Plan: Slimmer tubes'],
     ['p', 'As sailed'],
-    ['3', 'Pane: Plan'],
+    ['4', 'Pane: Plan'],
   ] as const) {
     await page.keyboard.press(key);
     await expect(said(page)).toHaveText(words);
