@@ -111,3 +111,22 @@ test('working-phone', async ({ page }) => {
   await expect(page.getByRole('heading', { name: /Code sail/ })).toBeVisible();
   await picture(page, 'working-phone');
 });
+
+test('picture', async ({ page }) => {
+  await page.setViewportSize(tall);
+  await openDemo(page, '#row=code-sail');
+  const pane = await showPane(page, 'Picture');
+  await expect(pane.locator('.picture-callout')).not.toHaveCount(0);
+  await picture(page, 'picture', await around(pane.locator('.picture figure').first()));
+});
+
+test('envelope-phone', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('/#place=envelope');
+  await page
+    .getByLabel('The scribble in one go')
+    .fill('14 tubes 25 mm 610 mm, Cd 0.6, 24 kn apparent, 1063 W');
+  await page.getByRole('button', { name: 'Read it into the fields' }).click();
+  await expect(page.getByRole('region', { name: 'How it stands' })).toContainText('knots');
+  await picture(page, 'envelope-phone');
+});

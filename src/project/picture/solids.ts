@@ -170,11 +170,7 @@ const curvePoints = 24;
 const thickestShare = 0.3;
 
 /** Points of a section as (towards the nose, across), m, from the member's axis. */
-function sectionOutline({
-  kind,
-  chord,
-  thickness,
-}: SectionShape): readonly (readonly [number, number])[] {
+function sectionOutline({ kind, chord, thickness }: SectionShape): readonly (readonly [number, number])[] {
   const [c, t] = [chord.valueM, thickness.valueM];
   if (kind === 'rectangularBar')
     return [
