@@ -22,7 +22,7 @@ const mayImport = {
 const mayUsePackages = {
   physics: '(?!)',
   units: '(?!)',
-  project: 'zod',
+  project: 'zod|papaparse',
   jobs: '(?!)',
   state: 'react|zustand|zundo|zod|idb-keyval',
   charts: 'react|d3',

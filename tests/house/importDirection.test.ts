@@ -88,6 +88,7 @@ describe('import direction between rooms', () => {
     ['views', 'zod'],
     ['charts', 'd3-selection'],
     ['views', 'node:fs'],
+    ['views', 'papaparse'],
     ['terminal', 'react'],
   ])('refuses in %s the package %s', async (room, packageName) => {
     expect(await importErrors(`src/${room}/planted.ts`, `import '${packageName}';\n`)).toEqual([
@@ -97,6 +98,7 @@ describe('import direction between rooms', () => {
 
   it.each([
     ['project', 'zod'],
+    ['project', 'papaparse'],
     ['charts', 'd3'],
     ['views', 'react'],
     ['app', 'react-dom/client'],

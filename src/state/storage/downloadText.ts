@@ -1,6 +1,9 @@
+/** What a text is, for the browser. */
+type TextKind = 'application/json' | 'text/csv;charset=utf-8';
+
 /** Hands a text to the browser as a file. Needs no storage. */
-export function downloadText(fileName: string, text: string): void {
-  downloadBlob(fileName, new Blob([text], { type: 'application/json' }));
+export function downloadText(fileName: string, text: string, kind: TextKind = 'application/json'): void {
+  downloadBlob(fileName, new Blob([text], { type: kind }));
 }
 
 /** The same for anything else. */
