@@ -24,6 +24,12 @@ interface Place {
 export const places: readonly Place[] = [
   { id: 'ledger', label: 'Ledger', heading: 'Drag ledger', load: null },
   {
+    id: 'survey',
+    label: 'Survey',
+    heading: 'Survey',
+    load: async () => (await import('../views/survey/SurveyPlace')).SurveyPlace,
+  },
+  {
     id: 'envelope',
     label: 'Envelope check',
     heading: 'Envelope check',

@@ -8,17 +8,18 @@ export function openTyped(path: string): void {
   const { project } = useAppStore.getState();
   const owner = project === null ? null : ownerOf(project, path);
   if (owner === null) return;
-  if (owner.kind === 'quick') {
+  if (owner.kind === 'quick' || owner.kind === 'survey') {
     goTo('survey');
   } else {
     goTo('ledger');
     showOwner(owner);
     bringUp('side');
   }
-  wantField(path);
+  // The table of a survey has many cells and stands open: there is no one field to go to.
+  if (owner.kind !== 'survey') wantField(path);
 }
 
-function showOwner(owner: Exclude<Owner, { kind: 'quick' }>): void {
+function showOwner(owner: Exclude<Owner, { kind: 'quick' | 'survey' }>): void {
   const store = useAppStore.getState();
   switch (owner.kind) {
     case 'fitting':

@@ -18,6 +18,8 @@ export interface Mapping {
   /** The head of each column in words, '' for none. */
   readonly heads: readonly string[];
   readonly decimalMark: DecimalMark | null;
+  /** Word of the shape that rows have which say none and are not in the catalogue; null asks at each. */
+  readonly blankShape: string | null;
 }
 
 /** What has to be asked before the numbers can be read. */
@@ -46,7 +48,7 @@ export function suggestMapping(table: Table): Mapping {
     const unit = key === null ? null : unitIn(heads.texts[i] ?? '', heads.units[i] ?? '', key);
     return { key, unit };
   });
-  const bare = { columns, headNumbers: heads.numbers, heads: heads.texts };
+  const bare = { columns, headNumbers: heads.numbers, heads: heads.texts, blankShape: null };
   return { ...bare, decimalMark: suggestedMark(table, { ...bare, decimalMark: null }) };
 }
 

@@ -9,6 +9,7 @@ import { noTexts, surveyColumns, surveyKeys, type SurveyKey, type SurveyTexts } 
 import { textsOfFitting } from './surveyCsv';
 import { newFitting, type BuiltFitting } from './surveyFitting';
 import { valuesOf, type CellErrors, type NumberReading, type SurveyValues } from './surveyValues';
+import { shapeFor, type SurveyShape } from './surveyWords';
 import { unguarded } from './textGuard';
 
 /** What to do with a row whose name the ledger has already. */
@@ -57,7 +58,7 @@ export type SurveyReader = (edits: SurveyEdits) => readonly SurveyRow[];
 /** @returns the reader of one table for one project: make another when either changes. */
 export function surveyReader(project: Project, table: Table, mapping: Mapping): SurveyReader {
   const reading = readingOf(mapping);
-  const context = contextOf(project);
+  const context = contextOf(project, mapping);
   const records = bodyOf(table, mapping);
   const original = new Map(records.map((record) => [record.number, textsOfRecord(record, mapping)]));
   const known = new Map<number, Known>();
@@ -133,15 +134,18 @@ interface RowContext {
   readonly bare: Project;
   readonly line: DeckLine;
   readonly zoneNames: ReadonlyMap<string, string>;
+  /** Of rows that say none. */
+  readonly blankShape: SurveyShape | null;
 }
 
-function contextOf(project: Project): RowContext {
+function contextOf(project: Project, { blankShape }: Mapping): RowContext {
   const zones = [{ id: 'zone', name: 'Zone' }];
   return {
     project,
     bare: { ...project, zones, fittings: [], plans: [], conditions: [], profile: null },
     line: deckLineOf(project.boat),
     zoneNames: new Map(project.zones.map(({ id, name }) => [id, name])),
+    blankShape: blankShape === null ? null : shapeFor(blankShape),
   };
 }
 
@@ -162,10 +166,17 @@ function readRow(
   const built =
     namesake !== null && decision === 'replace'
       ? changedFitting(namesake, values, changedKeys(namesake, texts, values, context), context.project)
-      : newFitting(values, context.project);
+      : newWithShape(values, context);
   const judged = built.ok ? complaintsOf(built, context) : built.errors;
   if (!built.ok || Object.keys(judged).length > 0) return { ...row, state: 'bad', errors: judged };
   return { ...row, state: 'good', built };
+}
+
+/** A row that names neither a shape nor an item of the catalogue takes the shape chosen for such rows. */
+function newWithShape(values: SurveyValues, { project, blankShape }: RowContext): BuiltFitting {
+  const built = newFitting(values, project);
+  if (built.ok || built.errors.shape === undefined || blankShape === null) return built;
+  return newFitting({ ...values, shape: blankShape }, project);
 }
 
 /** A line of the template is there to be filled: name, zone and shape alone measure nothing. */

@@ -1,7 +1,7 @@
 import papaparse from 'papaparse';
 
-/** Largest table, characters; about forty times a survey of 2000 rows. */
-export const mostCharacters = 4_000_000;
+/** Largest table, characters: more than 5000 rows, and as much as the browser keeps of a text that is no value yet. */
+export const mostCharacters = 1_000_000;
 const mostRecords = 20_000;
 const mostColumns = 200;
 
@@ -55,7 +55,7 @@ function withoutMark(text: string): string {
 function refusalOf(text: string): string | null {
   if (text.trim() === '') return 'There is no text in it.';
   if (text.length > mostCharacters)
-    return `The table is longer than ${mostCharacters / 1e6} million characters; bring it in in parts.`;
+    return `The table is longer than a million characters; bring it in in parts.`;
   if (text.startsWith('PK\u0003\u0004') || text.includes('\u0000'))
     return 'This is no text: a spreadsheet has to be saved as CSV first, or its cells copied and pasted here.';
   return null;
