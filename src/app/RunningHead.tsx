@@ -2,6 +2,7 @@ import { useAppStore, useHistory } from '../state/appStore';
 import { openDialog } from './dialogs/shell';
 import { FileChoice } from './FileChoice';
 import { useKeeping } from './keep/keeping';
+import { saveLedgerCsv } from './keep/saveLedgerCsv';
 import { saveToFile } from './keep/saveToFile';
 import { usePlace } from './place';
 import { PlaceLinks } from './PlaceLinks';
@@ -25,6 +26,14 @@ export function RunningHead() {
         <FileChoice />
         <button type="button" className="plain-action" title="Ctrl S" onClick={saveToFile}>
           Save to a file
+        </button>
+        <button
+          type="button"
+          className="plain-action ledger-csv"
+          title="The ledger, for a spreadsheet"
+          onClick={() => void saveLedgerCsv()}
+        >
+          Save as CSV
         </button>
         <DialogAction words="Projects" dialog="projects" />
         <DialogAction words="New project" dialog="new" isWideOnly />

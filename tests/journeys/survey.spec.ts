@@ -86,6 +86,16 @@ test('the fittings go out as a survey and change nothing when they come back', a
   );
 });
 
+test('the ledger goes out as CSV, a row for each fitting', async ({ page }) => {
+  await openDemo(page);
+  const ledger = await savedFile(page, () => page.getByRole('button', { name: 'Save as CSV' }).click());
+  expect(ledger.name).toMatch(/, ledger\.csv$/);
+  const [head = '', ...rows] = ledger.text.trim().split('\r\n');
+  expect(head).toContain('"track power, before (W)"');
+  const cells = rows.map((row) => Number(row.split(',')[0]));
+  expect(cells).toEqual(Array.from({ length: 50 }, (_, i) => i + 1));
+});
+
 test('a survey of 5000 rows is read and paged within seconds', async ({ page }) => {
   test.slow();
   await openSurvey(page);

@@ -94,6 +94,13 @@ function suggestedMark(table: Table, mapping: Mapping): DecimalMark | null {
   return numbers.some((text) => text.includes(',')) ? null : 'point';
 }
 
+/** No head is longer; looking through a long text for units takes more than its length in time. */
+const longestHead = 200;
+
+function asHeads(cells: readonly string[]): readonly string[] {
+  return cells.map((cell) => (cell.length > longestHead ? '' : cell.trim()));
+}
+
 interface Heads {
   readonly numbers: readonly number[];
   readonly texts: readonly string[];
@@ -107,29 +114,24 @@ const searchedRecords = 12;
 /** The record of which most cells are known heads, with the merged heads above it and a row of units below it. */
 function findHeads({ records, columnCount }: Table): Heads {
   const none = Array.from({ length: columnCount }, () => '');
-  const candidates = records
-    .slice(0, searchedRecords)
-    .map(({ cells }, i) => headTexts(cells, records[i - 1]?.cells ?? none));
+  const searched = records.slice(0, searchedRecords).map(({ cells }) => asHeads(cells));
+  const candidates = searched.map((cells, i) => headTexts(cells, searched[i - 1] ?? none));
   const counts = candidates.map((texts, i) =>
     looksLikeHeads(texts, records[i]?.cells) ? knownIn(texts) : 0,
   );
   const at = counts.indexOf(Math.max(...counts));
   if ((counts[at] ?? 0) === 0) return { numbers: [], texts: none, units: none };
-  const below = records[at + 1];
-  const units = below !== undefined && isRowOfUnits(below.cells) ? below : undefined;
-  const numbers = records.slice(0, at + 1).map(({ number }) => number);
-  return {
-    numbers: units === undefined ? numbers : [...numbers, units.number],
-    texts: candidates[at] ?? none,
-    units: units?.cells ?? none,
-  };
+  const below = asHeads(records[at + 1]?.cells ?? none);
+  const hasUnits = isRowOfUnits(below);
+  const numbers = records.slice(0, hasUnits ? at + 2 : at + 1).map(({ number }) => number);
+  return { numbers, texts: candidates[at] ?? none, units: hasUnits ? below : none };
 }
 
 /** Two known heads, or one that names the item; a row of numbers is none. */
 function looksLikeHeads(texts: readonly string[], cells: readonly string[] = []): boolean {
   const known = knownIn(texts);
   const namesItem = texts.some((text) => bestKey(text)?.key === 'item');
-  return (known >= 2 || (known === 1 && namesItem)) && !cells.some((cell) => /^\s*[\d.,]+\s*$/.test(cell));
+  return (known >= 2 || (known === 1 && namesItem)) && !cells.some((cell) => /^[\d.,]+$/.test(cell));
 }
 
 function knownIn(cells: readonly string[]): number {
@@ -139,7 +141,7 @@ function knownIn(cells: readonly string[]): number {
 /** A merged cell comes as its text and empty cells after it. */
 function spread(cells: readonly string[]): readonly string[] {
   let last = '';
-  return cells.map((cell) => (last = cell.trim() === '' ? last : cell.trim()));
+  return cells.map((cell) => (last = cell === '' ? last : cell));
 }
 
 /**
@@ -150,10 +152,10 @@ function headTexts(cells: readonly string[], above: readonly string[]): readonly
   const own = cells.map((cell) => cell.trim());
   const isBelowMerged =
     above.some((cell) => cell.trim() === '') && above.some((cell) => bestKey(cell) !== null);
-  const saysMore = knownIn(own) >= 2 || own.some((cell) => /^[([].*[)\]]$/.test(cell));
-  if (!isBelowMerged || !saysMore) return own;
+  const saysMore = knownIn(cells) >= 2 || cells.some((cell) => /^[([].*[)\]]$/.test(cell));
+  if (!isBelowMerged || !saysMore) return cells;
   const merged = spread(above);
-  return own.map((cell, i) => {
+  return cells.map((cell, i) => {
     if (bestKey(cell) !== null) return cell;
     const both = `${(cell === '' ? above[i] : merged[i]) ?? ''} ${cell}`.trim();
     return bestKey(both) === null ? cell : both;
@@ -161,7 +163,7 @@ function headTexts(cells: readonly string[], above: readonly string[]): readonly
 }
 
 function isRowOfUnits(cells: readonly string[]): boolean {
-  const filled = cells.filter((cell) => cell.trim() !== '');
+  const filled = cells.filter((cell) => cell !== '');
   const units = filled.filter(
     (cell) => unitNamed(cell.replace(/^[\s([]+|[\s)\]]+$/g, ''), 'length') !== null,
   );
@@ -214,12 +216,7 @@ const trailing = /(?:,|\/|\s+in)\s+([^\s,]+)\s*$/i;
 function unitIn(head: string, below: string, key: SurveyKey): Unit | null {
   const dimension = dimensionOf(key);
   if (dimension === null) return null;
-  const candidates = [
-    below,
-    bracketed.exec(head)?.[1],
-    trailing.exec(head)?.[1],
-    head.trim().split(/\s+/).at(-1),
-  ];
+  const candidates = [below, bracketed.exec(head)?.[1], trailing.exec(head)?.[1], head.split(/\s+/).at(-1)];
   for (const text of candidates) {
     const unit = unitNamed((text ?? '').replace(/^[\s([]+|[\s)\]]+$/g, ''), dimension);
     if (unit !== null) return unit;

@@ -30,7 +30,7 @@ export function PreviewRow({ row, rowIndex, keys, survey }: PreviewRowProps) {
               }}
             />
           ) : (
-            row.texts[key]
+            shortened(row.texts[key])
           )}
         </td>
       ))}
@@ -64,6 +64,13 @@ export function PreviewRow({ row, rowIndex, keys, survey }: PreviewRowProps) {
       </td>
     </tr>
   );
+}
+
+const mostShown = 300;
+
+/** A cell that holds a book would bury the rows below. */
+function shortened(text: string): string {
+  return text.length > mostShown ? `${text.slice(0, mostShown)}…` : text;
 }
 
 interface CellFieldProps {

@@ -18,8 +18,8 @@ interface SurveySheetProps {
 /** What is measured of an item, in the order of the tape. */
 const columns = ['width', 'thickness', 'length', 'aboveDeck', 'aftOfStem'] as const;
 
-/** So large, px, that the profile of a usual rig stays readable on either paper. */
-const outlineRoom = { widthPx: 640, heightPx: 400 };
+/** So large, px, that it fits the width of either paper and leaves room for the words on the first page. */
+const outlineRoom = { widthPx: 640, heightPx: 640 };
 
 /** The sheet for the dock: the boat to be marked, then each zone with its usual items and blank lines. */
 export function SurveySheet({ project, paper, isShown }: SurveySheetProps) {

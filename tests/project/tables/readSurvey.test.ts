@@ -235,4 +235,16 @@ describe('an import', () => {
       'a project holds at most 2000 fittings: this one has 0, and 4900 rows would be added; there is room for 2000 rows. Drop some rows, or bring the rest into another project',
     );
   });
+
+  it.each(['\t', ' ', '(', '"', "'", ',', '1', '.', '1,', '=', ' in ', '\r\n', 'Photo .', ' (mm'])(
+    'takes no longer than its length asks for a cell of nothing but %j',
+    (piece) => {
+      const long = piece.repeat(Math.floor(100_000 / piece.length)).replaceAll('"', '""');
+      const line = `"a${long}"\ttube\t"1${long}"`;
+      const started = performance.now();
+      expect(rowsOf(`Item\tShape\tLength (m)\n${line}`)[0]?.state).toBe('bad');
+      expect(rowsOf(`${line}\nItem\tShape\n${line}`).length).toBeGreaterThan(0);
+      expect(performance.now() - started).toBeLessThan(5000);
+    },
+  );
 });
