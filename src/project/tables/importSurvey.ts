@@ -5,7 +5,7 @@ import { limits, type Project, type ProjectFitting, type ProjectZone } from '../
 import type { SurveyRow } from './readSurvey';
 
 /** The rows of a survey that go in. */
-export function goodRows(rows: readonly SurveyRow[]): readonly SurveyRow[] {
+function goodRows(rows: readonly SurveyRow[]): readonly SurveyRow[] {
   return rows.filter(({ state }) => state === 'good');
 }
 

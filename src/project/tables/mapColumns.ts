@@ -149,7 +149,6 @@ function spread(cells: readonly string[]): readonly string[] {
  * nothing at all) takes the one above it along.
  */
 function headTexts(cells: readonly string[], above: readonly string[]): readonly string[] {
-  const own = cells.map((cell) => cell.trim());
   const isBelowMerged =
     above.some((cell) => cell.trim() === '') && above.some((cell) => bestKey(cell) !== null);
   const saysMore = knownIn(cells) >= 2 || cells.some((cell) => /^[([].*[)\]]$/.test(cell));

@@ -1,7 +1,7 @@
 import { catalogue, fittingFromCatalogue, suggestedZoneId } from '../catalogue/catalogue';
 import { deckLineOf } from '../core/fittingToPhysics';
 import { plainLengthM } from '../edit/estimatedSize';
-import { blankFitting } from '../file/blankParts';
+import { blankFitting, noFlags } from '../file/blankParts';
 import type {
   Project,
   ProjectBoat,
@@ -50,7 +50,10 @@ export function newFitting(values: SurveyValues, context: SurveyContext): BuiltF
   if ('errors' in shape) return { ok: false, errors: shape.errors };
   const placement = placementOf(values, base, shape.shape, zone, context);
   const assumed = [...zone.assumed, ...shape.assumed, ...placement.assumed];
-  const { exposure, exposureLeeward, dutyFraction, massKg, flags } = base ?? blankFitting(nothing);
+  const { exposure, exposureLeeward, dutyFraction, massKg, flags } = base ?? {
+    ...blankFitting(nothing),
+    flags: { ...noFlags, safetyRequired: keepsPeopleSafe(values.item) },
+  };
   const fitting = {
     ...blankFitting({ ...nothing, shape: shape.shape, placement: placement.placement }),
     ...{ exposure, exposureLeeward, dutyFraction, massKg, flags },
@@ -59,6 +62,17 @@ export function newFitting(values: SurveyValues, context: SurveyContext): BuiltF
     note: joinPhoto({ photo: values.photo ?? '', note: withAssumed(values.note ?? '', assumed) }),
   };
   return { ok: true, fitting, newZoneName: zone.newZoneName, assumed };
+}
+
+/**
+ * What keeps people on board and seen, by its name: no saving on it may count before somebody says why (common practice,
+ * no source). A flag too many is taken off with a tick; one too few would go unseen.
+ */
+const safetyWords =
+  /\b(?:stanchions?|guard ?(?:wires?|rails?|lines?)|life ?(?:lines?|rafts?|buoys?)|pulpits?|pushpits?|jack ?(?:stays?|lines?)|hand ?(?:holds?|rails?)|grab ?rails?|nav(?:igation)? lights?)\b/;
+
+function keepsPeopleSafe(item: string): boolean {
+  return safetyWords.test(plainWords(item));
 }
 
 const nothing = {

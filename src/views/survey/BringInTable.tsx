@@ -196,14 +196,19 @@ function ImportActions({ survey, table, onSaid, onImported }: ImportActionsProps
   const good = rows.filter(({ state }) => state === 'good');
   const zones = newZoneNames(rows);
   const importGood = (): void => {
-    const label = `Import ${rowsText(good.length)}`;
-    const answer = useAppStore.getState().edit(label, (project) => importSurvey(project, good));
+    const store = useAppStore.getState();
+    const answer = store.edit(`Import ${rowsText(good.length)}`, (project) => importSurvey(project, good));
     if ('refused' in answer) {
       setProblem(`Not imported: ${answer.refused.message}.`);
       return;
     }
     setProblem('');
-    onSaid(`Imported: ${rowsText(good.length)}. Undo takes them out again.`);
+    const isSame = answer.project === store.project;
+    onSaid(
+      isSame
+        ? `Nothing changed: ${rowsText(good.length)} say what the ledger has.`
+        : `Imported: ${rowsText(good.length)}. Undo takes that back.`,
+    );
     onImported(answer.newIds?.[0] ?? good[0]?.namesake?.id ?? null);
     const done = withDropped(
       edits,

@@ -34,9 +34,13 @@ export function stateText({ state, built, decision }: SurveyRow): string {
     case 'unfilled':
       return 'not filled';
     case 'good':
-      if (decision === 'replace') return 'replaces the one in the ledger';
-      return built !== null && built.assumed.length > 0
-        ? `goes in; assumed: ${built.assumed.join(', ')}`
-        : 'goes in';
+      return decision === 'replace' ? 'replaces the one in the ledger' : newText(built);
   }
+}
+
+/** What is said of a row that is new in the ledger. */
+function newText(built: SurveyRow['built']): string {
+  const safety = built?.fitting.flags.safetyRequired === true ? ', as safety-required' : '';
+  const assumed = built?.assumed ?? [];
+  return `goes in${safety}${assumed.length === 0 ? '' : `; assumed: ${assumed.join(', ')}`}`;
 }

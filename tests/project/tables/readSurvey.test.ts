@@ -94,7 +94,19 @@ describe('a row of a survey', () => {
       shape: { diameter: { m: 0.027, basis: 'measured' } },
       placement: { row: { count: 6 }, pair: true, basis: 'estimated' },
     });
-    expect(fittingOf('Stanchions;;box;300;1;200;;;;;;;;').flags.safetyRequired).toBe(false);
+    expect(fittingOf('Stanchions;;box;300;1;200;;;;;;;;').shape.kind).toBe('bluffBody');
+  });
+
+  it.each([
+    ['Stanchion 3, port', true],
+    ['GUARD-WIRES aft', true],
+    ['Jackline', true],
+    ['Nav. light', true],
+    ['Grab rail', true],
+    ['Pole', false],
+    ['Outstanchion', false],
+  ])('called %j is safety-required: %j', (name, isRequired) => {
+    expect(fittingOf(`${name};Bow;tube;30;1`).flags.safetyRequired).toBe(isRequired);
   });
 
   it.each([

@@ -247,7 +247,9 @@ describe('the sheet', () => {
     render(<SurveyPlace />);
     await userEvent.click(screen.getByRole('button', { name: 'Show the sheet' }));
     const sheet = document.querySelector('.survey-sheet') as HTMLElement;
-    expect(within(sheet).getByRole('img', { name: /from the side, bow to the left, and from above/ })).toBeTruthy();
+    expect(
+      within(sheet).getByRole('img', { name: /from the side, bow to the left, and from above/ }),
+    ).toBeTruthy();
     const captions = [...sheet.querySelectorAll('caption')].map(({ textContent }) => textContent);
     expect(captions).toEqual(project().zones.map(({ name }) => name));
     const lines = [...sheet.querySelectorAll('tbody tr')];
