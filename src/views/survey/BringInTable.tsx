@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { importSurvey, newZoneNames } from '../../project/tables/importSurvey';
 import { withDropped, noDraft } from '../../project/tables/surveyDraft';
 import type { Project } from '../../project/file/schema';
@@ -18,6 +18,8 @@ import { rowsText, standText } from './surveyTexts';
 import { textOfFile } from './tableFile';
 import { useSurvey, type Survey } from './useSurvey';
 
+const headId = 'survey-in-head';
+
 interface BringInTableProps {
   readonly project: Project;
   readonly onShowFitting: ((fittingId: string) => void) | undefined;
@@ -28,9 +30,12 @@ export function BringInTable({ project, onShowFitting }: BringInTableProps) {
   const table = useSurveyTable();
   const [said, setSaid] = useState('');
   const [shownId, setShownId] = useState<string | null>(null);
+  useHeadFocus(table !== null);
   return (
-    <section className="survey-part survey-screen" aria-labelledby="survey-in-head">
-      <h3 id="survey-in-head">Bring in a table</h3>
+    <section className="survey-part survey-screen" aria-labelledby={headId}>
+      <h3 id={headId} tabIndex={-1}>
+        Bring in a table
+      </h3>
       <p className="survey-said" role="status">
         {said}
       </p>
@@ -54,6 +59,16 @@ export function BringInTable({ project, onShowFitting }: BringInTableProps) {
       )}
     </section>
   );
+}
+
+/** Where a table comes or goes, the button that did it goes too: the head takes the focus. */
+function useHeadFocus(hasTable: boolean): void {
+  const had = useRef(hasTable);
+  useEffect(() => {
+    if (had.current === hasTable) return;
+    had.current = hasTable;
+    document.getElementById(headId)?.focus();
+  }, [hasTable]);
 }
 
 /** From so many characters on a paste is read at once: browsers take minutes to lay thousands of lines out in a field. */

@@ -3,7 +3,8 @@ import type { Decision, SurveyRow } from '../../project/tables/readSurvey';
 import { surveyColumns, surveyKeys, type SurveyKey } from '../../project/tables/surveyColumns';
 import { CheckField } from '../../ui/fields/CheckField';
 import { ChoiceField } from '../../ui/fields/ChoiceField';
-import { PreviewRow } from './PreviewRow';
+import { useFocusNext } from '../../ui/useFocusNext';
+import { cellId, dropId, PreviewRow } from './PreviewRow';
 import { rowsText } from './surveyTexts';
 import type { Survey } from './useSurvey';
 
@@ -14,6 +15,7 @@ export function Preview({ survey }: { readonly survey: Survey }) {
   const { rows, edits } = survey;
   const [isBadOnly, setIsBadOnly] = useState(false);
   const [page, setPage] = useState(0);
+  const focusNext = useFocusNext();
   // A row that was touched stays in sight once it is mended: nothing is taken from under somebody's hands.
   const wanted = isBadOnly ? rows.filter((row) => needsHand(row) || edits.texts.has(row.number)) : rows;
   const pages = Math.max(Math.ceil(wanted.length / pageRows), 1);
@@ -21,6 +23,7 @@ export function Preview({ survey }: { readonly survey: Survey }) {
   const shown = wanted.slice(shownPage * pageRows, (shownPage + 1) * pageRows);
   if (rows.length === 0) return null;
   const keys = keysOf(survey);
+  const dropInstead = (i: number): string => dropId((shown[i + 1] ?? shown[i - 1])?.number ?? 0);
   return (
     <section className="survey-preview" aria-label="Rows">
       <div className="survey-preview-head">
@@ -50,6 +53,12 @@ export function Preview({ survey }: { readonly survey: Survey }) {
                 rowIndex={shownPage * pageRows + i + 2}
                 keys={keys}
                 survey={survey}
+                onDropped={() => {
+                  focusNext(dropInstead(i));
+                }}
+                onOpened={() => {
+                  focusNext(cellId(row.number, 'item'));
+                }}
               />
             ))}
           </tbody>

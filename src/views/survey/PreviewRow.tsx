@@ -10,10 +10,21 @@ interface PreviewRowProps {
   readonly rowIndex: number;
   readonly keys: readonly SurveyKey[];
   readonly survey: Survey;
+  /** The row is going, or its text gives way to fields: what has the focus goes with it. */
+  readonly onDropped: () => void;
+  readonly onOpened: () => void;
+}
+
+export function dropId(row: number): string {
+  return `survey-drop-${row}`;
+}
+
+export function cellId(row: number, cell: SurveyKey): string {
+  return `survey-cell-${row}-${cell}`;
 }
 
 /** One row: text where all is well, fields where something has to be mended or was. */
-export function PreviewRow({ row, rowIndex, keys, survey }: PreviewRowProps) {
+export function PreviewRow({ row, rowIndex, keys, survey, onDropped, onOpened }: PreviewRowProps) {
   const { edits, setEdits } = survey;
   const isOpen = row.state === 'bad' || edits.texts.has(row.number);
   return (
@@ -45,6 +56,7 @@ export function PreviewRow({ row, rowIndex, keys, survey }: PreviewRowProps) {
             className="plain-action"
             aria-label={`Change row ${row.number}`}
             onClick={() => {
+              onOpened();
               setEdits(withText(edits, row.number, 'item', row.texts.item));
             }}
           >
@@ -55,7 +67,9 @@ export function PreviewRow({ row, rowIndex, keys, survey }: PreviewRowProps) {
           type="button"
           className="plain-action"
           aria-label={`Drop row ${row.number}`}
+          id={dropId(row.number)}
           onClick={() => {
+            onDropped();
             setEdits(withDropped(edits, [row.number]));
           }}
         >
@@ -86,6 +100,7 @@ function CellField({ row, cell, onText }: CellFieldProps) {
   return (
     <div className={error === undefined ? undefined : 'field-wrong'}>
       <input
+        id={cellId(row.number, cell)}
         type="text"
         className="field-input survey-cell"
         aria-label={`${surveyColumns[cell].label}, row ${row.number}`}

@@ -90,6 +90,18 @@ describe('a table that is brought in', () => {
     expect(screen.getByRole<HTMLTextAreaElement>('textbox').value).toBe('Item\tDia');
   });
 
+  it('gives the focus to what comes next, where a button goes with what it did', async () => {
+    render(<SurveyPlace />);
+    await paste(data('pasted-tabs.txt'));
+    expect(document.activeElement).toBe(screen.getByRole('heading', { name: 'Bring in a table' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Change row 4' }));
+    expect(document.activeElement).toBe(screen.getByRole('textbox', { name: 'Item, row 4' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Drop row 4' }));
+    expect(document.activeElement).toBe(screen.getByRole('button', { name: 'Drop row 5' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Put the table away' }));
+    expect(document.activeElement).toBe(screen.getByRole('heading', { name: 'Bring in a table' }));
+  });
+
   it('is put away and can be brought back', async () => {
     render(<SurveyPlace />);
     await paste(data('no-units.csv'));
