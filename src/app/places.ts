@@ -24,12 +24,6 @@ interface Place {
 export const places: readonly Place[] = [
   { id: 'ledger', label: 'Ledger', heading: 'Drag ledger', load: null },
   {
-    id: 'survey',
-    label: 'Survey',
-    heading: 'Survey',
-    load: async () => (await import('../views/survey/SurveyPlace')).SurveyPlace,
-  },
-  {
     id: 'envelope',
     label: 'Envelope check',
     heading: 'Envelope check',
@@ -39,6 +33,6 @@ export const places: readonly Place[] = [
     id: 'survey',
     label: 'Survey',
     heading: 'Survey',
-    load: async () => (await import('../views/quickAdd/QuickAdd')).QuickAdd,
+    load: async () => (await import('./SurveyPage')).SurveyPage,
   },
 ];

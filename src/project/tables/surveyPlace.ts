@@ -1,8 +1,8 @@
 import { freeboardAt, type DeckLine } from '../../physics/placement/deckLine';
 import type { Basis } from '../../physics/fitting/fittingInput';
 import { boatPlaces, mastLengthM } from '../catalogue/boatPlaces';
-import { suggestedZoneId } from '../catalogue/catalogue';
-import { zoneKinds, type ZoneKind } from '../catalogue/catalogueEntry';
+import { kindOfZone } from '../catalogue/catalogue';
+import type { ZoneKind } from '../catalogue/catalogueEntry';
 import { neat } from '../edit/neat';
 import type { ProjectBoat, ProjectPlacement, ProjectPoint, ProjectZone } from '../file/schema';
 import type { SurveyLies, SurveySide } from './surveyWords';
@@ -48,11 +48,9 @@ export const zoneDefaults: Readonly<Record<ZoneKind, ZoneDefault>> = {
   hull: { fraction: 0.5, side: 'centreline', aboveDeckM: 0 },
 };
 
-/** Which stretch of the boat a zone is, by its id or the words of its name; the side decks for one that says nothing. */
+/** Which stretch of the boat a zone is; the side decks for one that says nothing. */
 export function zoneKindOf(zone: Pick<ProjectZone, 'id' | 'name'>): ZoneKind {
-  // The first of two zones is the answer only where nothing fits the second.
-  const nowhere = { id: '-', name: '' };
-  return zoneKinds.find((kind) => suggestedZoneId(kind, [nowhere, zone]) === zone.id) ?? 'decks';
+  return kindOfZone(zone) ?? 'decks';
 }
 
 /** The place that a zone gives to what was not taped. */

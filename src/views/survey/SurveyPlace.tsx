@@ -1,4 +1,4 @@
-import { useState, type ReactNode } from 'react';
+import { useState } from 'react';
 import { surveyCsv, surveyTemplateCsv } from '../../project/tables/surveyCsv';
 import type { Project } from '../../project/file/schema';
 import { useAppStore } from '../../state/appStore';
@@ -12,18 +12,15 @@ import './survey.css';
 interface SurveyPlaceProps {
   /** A fitting was made: the ledger shows it. */
   readonly onShowFitting?: (fittingId: string) => void;
-  /** Adds one fitting at a time, on a phone; stands first. */
-  readonly quickAdd?: ReactNode;
 }
 
 /** Where the job begins: a sheet for the dock, its CSV, and the way back with what was measured. */
-export function SurveyPlace({ onShowFitting, quickAdd }: SurveyPlaceProps) {
+export function SurveyPlace({ onShowFitting }: SurveyPlaceProps) {
   const project = useAppStore((state) => state.project);
   if (project === null) return <p className="survey muted">Opening the project.</p>;
   return (
     <div className="survey">
       <div className="survey-screen">
-        {quickAdd}
         <h2>Survey</h2>
         <p className="survey-words">
           Go along the boat from bow to stern to masthead and list what stands in the wind: size, length,

@@ -280,9 +280,4 @@ describe('the sheet', () => {
     expect(print).toHaveBeenCalledTimes(1);
     vi.unstubAllGlobals();
   });
-
-  it('leaves a place at its head for adding on a phone', () => {
-    render(<SurveyPlace quickAdd={<p>first</p>} />);
-    expect(document.querySelector('.survey-screen')?.firstChild?.textContent).toBe('first');
-  });
 });
