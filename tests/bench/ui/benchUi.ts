@@ -19,12 +19,19 @@ const speeds = [
   { slowerBy: 4, mostMs: 130 },
 ] as const;
 
+/** `npm run bench:ui -- turning diameter` measures the cases with one of these words in their names; without words, all. */
+const askedWords = process.argv.slice(2);
+
+function isAsked({ name }: { readonly name: string }): boolean {
+  return askedWords.length === 0 || askedWords.some((word) => name.includes(word));
+}
+
 async function measureAll(builds: readonly OpenBuild[]): Promise<string[]> {
   const missed: string[] = [];
   for (const { slowerBy, mostMs } of speeds) {
     console.log(`\nprocessor ${slowerBy === 1 ? 'as it is' : `${slowerBy} times slower`}, bar ${mostMs} ms`);
     console.log(tableHead);
-    for (const each of cases) {
+    for (const each of cases.filter(isAsked)) {
       const results = await measureCase(each, builds, slowerBy);
       for (const result of results) console.log(resultLine(each.name, result));
       missed.push(
@@ -55,9 +62,8 @@ async function main(): Promise<number> {
     );
     const [shipped] = builds;
     if (shipped === undefined) throw new Error('no build');
-    const missed = reportTurning(await measureTurning(shipped));
-    // `npm run bench:ui -- turning` stops here.
-    if (!process.argv.includes('turning')) missed.push(...(await measureAll(builds)));
+    const missed = isAsked({ name: 'turning' }) ? reportTurning(await measureTurning(shipped)) : [];
+    missed.push(...(await measureAll(builds)));
     console.log(`\nload ${loadText()} at the end`);
     for (const miss of missed) console.error(`missed: ${miss}`);
     return missed.length === 0 ? 0 : 1;
