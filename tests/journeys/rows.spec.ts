@@ -63,7 +63,7 @@ test('by keyboard: a zone is named, moved and deleted from the row’s zone, and
   await openDemo(page, '#row=stanchions');
   const first = (await totals(page).textContent()) ?? '';
   const count = await rows(page).count();
-  await page.keyboard.press('2');
+  await page.keyboard.press('3');
   const summary = page.getByText('Name, order or delete the zones');
   await summary.focus();
   await page.keyboard.press('Enter');
