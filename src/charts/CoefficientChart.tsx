@@ -1,20 +1,25 @@
 import './charts.css';
-import { formatValue, formatValueRange } from '../units/print';
-import { coefficientText, type ChartPoint, type CoefficientChartGeometry } from './coefficientChartGeometry';
+import { formatValueRange } from '../units/print';
+import {
+  axisWords,
+  coefficientText,
+  type ChartPoint,
+  type CoefficientChartGeometry,
+} from './coefficientChartGeometry';
 import type { PlacedLabel } from './labelBox';
 
 const pointRadiusPx = 4;
 const otherRadiusPx = 2.5;
 
-/** Drag coefficient against Reynolds number or incidence with this fitting's points on it, and the table behind it. */
+/** Drag coefficient against what it depends on most, with this fitting's points on it, and the table behind it. */
 export function CoefficientChart({ chart }: { readonly chart: CoefficientChartGeometry }) {
   const { widthPx, heightPx, plot, curves, points, regimeLabels, curveLabels, xTicks, yTicks } = chart;
-  const axisName = chart.against === 'reynolds' ? 'Reynolds number' : 'incidence';
+  const words = axisWords[chart.against];
   return (
     <figure className="coefficient-chart">
       <h3 className="chart-title">
         Drag coefficient <i>C</i>
-        <sub>d</sub> against {axisName} <span className="chart-title-unit">{chart.shapeName}</span>
+        <sub>d</sub> against {words.name} <span className="chart-title-unit">{chart.shapeName}</span>
       </h3>
       <svg
         width={widthPx}
@@ -45,9 +50,7 @@ export function CoefficientChart({ chart }: { readonly chart: CoefficientChartGe
           </tspan>
         </text>
         <text className="chart-tick" x={plot.right} y={heightPx - 3} textAnchor="end">
-          {chart.against === 'reynolds'
-            ? 'Reynolds number Re, no unit, logarithmic'
-            : 'angle between chord and air, at this Reynolds number'}
+          {words.note}
         </text>
         {curves.map(({ name, bestPath }, i) => (
           <path
@@ -131,21 +134,20 @@ function ChartLabel({ label, className }: { readonly label: PlacedLabel; readonl
 }
 
 function CurveTable({ chart }: { readonly chart: CoefficientChartGeometry }) {
-  const isReynolds = chart.against === 'reynolds';
-  const xName = isReynolds ? 'Re' : 'incidence';
+  const words = axisWords[chart.against];
   return (
     <details>
       <summary>as a table</summary>
       {chart.table.map(({ curveName, rows }) => (
         <table key={curveName}>
           <caption className="visually-hidden">
-            Drag coefficient, {chart.shapeName}, against {isReynolds ? 'Reynolds number' : 'incidence'}
+            Drag coefficient, {chart.shapeName}, against {words.name}
             {curveName === '' ? '' : `, ${curveName}`}
           </caption>
           <thead>
             <tr>
               <th scope="col">
-                {xName}
+                {words.tableHead}
                 {curveName === '' ? '' : `, ${curveName}`}
               </th>
               <th scope="col">best</th>
@@ -155,10 +157,7 @@ function CurveTable({ chart }: { readonly chart: CoefficientChartGeometry }) {
           <tbody>
             {rows.map(({ x, low, best, high }) => (
               <tr key={x}>
-                <th scope="row">
-                  {formatValue(x, '1', { decimals: 0 })}
-                  {!isReynolds && '°'}
-                </th>
+                <th scope="row">{words.cell(x)}</th>
                 <td>{coefficientText(best)}</td>
                 <td>{formatValueRange(low, high, '1', { decimals: best < 0.1 ? 3 : 2 })}</td>
               </tr>

@@ -7,12 +7,12 @@ import {
   type RegimeLabel,
   type UnlabelledPoint,
 } from './coefficientChartLabels';
-import type { CoefficientCurve, CurveSample } from './coefficientCurves';
+import type { CoefficientCurve, CurveAxis, CurveSample } from './coefficientCurves';
 import { roundPx, type Extent, type PlacedLabel } from './labelBox';
 
 /** A member's place on the chart. */
 export interface CoefficientPoint {
-  /** Reynolds number, or incidence in degrees. */
+  /** On the axis of the curve. */
   readonly x: number;
   readonly coefficient: number;
 }
@@ -67,7 +67,7 @@ export interface CoefficientChartGeometry {
   }[];
   readonly yTicks: readonly { readonly y: number; readonly label: string }[];
   readonly description: string;
-  /** The chart in numbers: one, two and five of every decade, or every ten degrees. */
+  /** The chart in numbers: one, two and five of every decade, every ten degrees, or every 0.05. */
   readonly table: readonly { readonly curveName: string; readonly rows: readonly CurveSample[] }[];
 }
 
@@ -89,7 +89,7 @@ export function coefficientChartGeometry(
   widthPx: number,
 ): CoefficientChartGeometry {
   const against = sides[0]?.curve.against ?? 'reynolds';
-  const axis = against === 'reynolds' ? reynoldsAxis(sides) : incidenceAxis;
+  const axis = axisOf(against, sides);
   const distinct = distinctCurves(sides, axis.grid);
   const sampled = distinct.map(({ curve }) => axis.grid.map(curve.at));
   const most = Math.max(
@@ -176,8 +176,22 @@ function reynoldsAxis(sides: readonly CoefficientSide[]): Axis {
   };
 }
 
+function axisOf(against: CurveAxis, sides: readonly CoefficientSide[]): Axis {
+  if (against === 'reynolds') return reynoldsAxis(sides);
+  return against === 'solidity' ? solidityAxis : angleAxis;
+}
+
+/** As far as nets are dense; beyond, a wall. */
+const mostSolidity = 0.7;
+const solidityAxis: Axis = {
+  scale: ({ left, right }) => scaleLinear([0, mostSolidity], [left, right]),
+  grid: range(71).map((i) => i / 100),
+  tableGrid: range(1, 15).map((i) => i / 20),
+  ticks: range(8).map((i) => ({ at: i / 10, label: i === 0 ? '0' : (i / 10).toFixed(1), exponent: null })),
+};
+
 const mostDeg = 180;
-const incidenceAxis: Axis = {
+const angleAxis: Axis = {
   scale: ({ left, right }) => scaleLinear([0, mostDeg], [left, right]),
   grid: range(mostDeg + 1),
   tableGrid: range(0, mostDeg + 1, 10),
@@ -248,19 +262,54 @@ export function coefficientText(coefficient: number): string {
   return formatValue(coefficient, '1', { decimals: coefficient < 0.1 ? 3 : 2 });
 }
 
-const axisWords = { reynolds: 'Reynolds number', incidence: 'incidence' } as const;
-
-function atText(against: CoefficientCurve['against'], x: number): string {
-  return against === 'reynolds'
-    ? `at Reynolds number ${formatValue(x, '1')}`
-    : `at ${formatValue(x, '1', { decimals: 0 })}° of incidence`;
+/** What an axis is called in titles and tables, under the axis, and how a place on it reads. */
+interface AxisWords {
+  readonly name: string;
+  readonly tableHead: string;
+  readonly note: string;
+  readonly cell: (x: number) => string;
+  readonly at: (x: number) => string;
 }
+
+const angleCell = (x: number): string => `${formatValue(x, '1', { decimals: 0 })}°`;
+const solidityCell = (x: number): string => formatValue(x, '1', { decimals: 2 });
+
+export const axisWords: Readonly<Record<CurveAxis, AxisWords>> = {
+  reynolds: {
+    name: 'Reynolds number',
+    tableHead: 'Re',
+    note: 'Reynolds number Re, no unit, logarithmic',
+    cell: (x) => formatValue(x, '1', { decimals: 0 }),
+    at: (x) => `at Reynolds number ${formatValue(x, '1')}`,
+  },
+  incidence: {
+    name: 'incidence',
+    tableHead: 'incidence',
+    note: 'angle between chord and air, at this Reynolds number',
+    cell: angleCell,
+    at: (x) => `at ${angleCell(x)} of incidence`,
+  },
+  windAngle: {
+    name: 'wind angle',
+    tableHead: 'wind angle',
+    note: 'wind at the fitting from the bow, heeled as she is; on the frontal areas',
+    cell: angleCell,
+    at: (x) => `in wind from ${angleCell(x)} off the bow`,
+  },
+  solidity: {
+    name: 'solidity',
+    tableHead: 'solidity',
+    note: 'solid over gross area; onto the face, on the gross area',
+    cell: solidityCell,
+    at: (x) => `at solidity ${solidityCell(x)}`,
+  },
+};
 
 function descriptionOf(sides: readonly CoefficientSide[]): string {
   const states = sides.map(
     ({ name, shapeName, curve, point }) =>
-      `${name}, ${shapeName}, ${coefficientText(point.coefficient)} ${atText(curve.against, point.x)}`,
+      `${name}, ${shapeName}, ${coefficientText(point.coefficient)} ${axisWords[curve.against].at(point.x)}`,
   );
-  const words = axisWords[sides[0]?.curve.against ?? 'reynolds'];
+  const words = axisWords[sides[0]?.curve.against ?? 'reynolds'].name;
   return `Drag coefficient against ${words}, with its range from low to high. This fitting: ${states.join('; ')}.`;
 }

@@ -1,11 +1,16 @@
 import { sphereDrag, sphereRegimes, sphereSurface } from '../physics/body/sphere';
-import type { MemberShape, SphereShape } from '../physics/fitting/fittingInput';
+import { netDragAreas } from '../physics/body/net';
+import { bodyAxes, bodyCoefficient } from '../physics/body/threeAxisBody';
+import type { BluffBodyShape, MemberShape, NetShape, SphereShape } from '../physics/fitting/fittingInput';
 import { prepareMember, referenceWidthOf, regimesOf } from '../physics/fitting/memberFamilies';
 import type { FairingSurface } from '../physics/section/fairingAligned';
 import { emptyStrip } from '../physics/section/memberFamily';
 import { toSi } from '../units/convert';
 
-/** One sample of a curve; `x` is a Reynolds number, or an incidence in degrees. */
+/** What a curve runs over: a Reynolds number, an angle in degrees, or a net's solidity. */
+export type CurveAxis = 'reynolds' | 'incidence' | 'windAngle' | 'solidity';
+
+/** One sample of a curve, at a place on its axis. */
 export interface CurveSample {
   readonly x: number;
   readonly low: number;
@@ -16,7 +21,7 @@ export interface CurveSample {
 
 /** A drag coefficient as a function of what it depends on most, the same functions that the ledger uses. */
 export interface CoefficientCurve {
-  readonly against: 'reynolds' | 'incidence';
+  readonly against: CurveAxis;
   readonly regimes: readonly string[];
   readonly at: (x: number) => CurveSample;
 }
@@ -69,4 +74,45 @@ export function sphereCurve({ diameter, roughnessM, coefficient }: SphereShape):
     return { x, low, best, high, regime };
   };
   return { against: 'reynolds', regimes: coefficient === null ? sphereRegimes : ['typed'], at };
+}
+
+/** The air that a body or a net stands in, and how the boat heels in it. */
+export interface BodyAir {
+  readonly heelRad: number;
+  readonly speedMs: number;
+  readonly kinematicViscosityM2S: number;
+}
+
+/** A body by three axes against the angle of the wind from the bow, the boat heeled as she is. */
+export function bodyCurve(shape: BluffBodyShape, regime: string, { heelRad }: BodyAir): CoefficientCurve {
+  const axes = bodyAxes(shape);
+  return {
+    against: 'windAngle',
+    regimes: [regime],
+    at: (x) => {
+      const [ahead, abeam] = [Math.cos(toSi(x, 'deg')), Math.sin(toSi(x, 'deg'))];
+      const direction = [ahead, abeam * Math.cos(heelRad), abeam * Math.sin(heelRad)] as const;
+      const { best, low, high } = bodyCoefficient(axes, direction);
+      return { x, best, low, high, regime: 0 };
+    },
+  };
+}
+
+/** A net's coefficient onto its face, on the gross area, against solidity, in the wind that it stands in. */
+export function netCurve({ wireDiameter }: NetShape, air: BodyAir): CoefficientCurve {
+  return {
+    against: 'solidity',
+    regimes: ['net'],
+    at: (x) => {
+      const panel = { areaM2: 1, solidity: x, wireDiameterM: wireDiameter.valueM };
+      const trace = netDragAreas(panel, air.speedMs, air.kinematicViscosityM2S);
+      return {
+        x,
+        best: trace?.normalCoefficientBest ?? 0,
+        low: trace?.normalCoefficientLow ?? 0,
+        high: trace?.normalCoefficientHigh ?? 0,
+        regime: 0,
+      };
+    },
+  };
 }

@@ -6,6 +6,7 @@ import type { Sums } from '../fitting/outcome';
 import { heightAlong, type MemberGeometry, type MemberNode } from '../member/memberGeometry';
 import { cornerFactor, roundedCrisisShare } from '../section/rectangle';
 import type { TypedCoefficient } from '../section/roundBarSection';
+import type { Vector3 } from '../vector/vector3';
 
 /**
  * A cube face-on, on frontal area: 1.05, with the range of sharp-edged bluff bodies standing free or on a deck (0.8 to
@@ -165,6 +166,33 @@ function directionInBoat(state: SailingState, wind: PointWind, speed: number): [
   const x = wind.localX / speed;
   const y = wind.localY / speed;
   return [rowX[0] * x + rowY[0] * y, rowX[1] * x + rowY[1] * y, rowX[2] * x + rowY[2] * y];
+}
+
+/** A body's coefficient in the wind from one direction, on its frontal areas weighted with that direction. */
+export interface BodyCoefficient extends Ranged {
+  readonly areaM2: number;
+}
+
+/**
+ * The mean of a body's coefficients by axes: sum n_i^2 C_i A_i / sum n_i^2 A_i, with the range of the axes and that of
+ * the directions between them. Zero for a body without area. Source: ledger-practice.
+ * @param direction of the wind in the axes' frame, a unit vector.
+ */
+export function bodyCoefficient(axes: BodyAxes, direction: Vector3): BodyCoefficient {
+  const squares = direction.map((component) => component * component);
+  const weighted = (value: (axis: AxisArea) => number): number =>
+    axes.reduce((sum, axis, i) => sum + squares[i]! * value(axis), 0);
+  const areaM2 = weighted((axis) => axis.areaM2);
+  const mean = (key: keyof Ranged): number =>
+    areaM2 > 0 ? weighted((axis) => axis.areaM2 * axis.coefficient[key]) / areaM2 : 0;
+  const best = mean('best');
+  const off = offAxisShare(...direction);
+  return {
+    areaM2,
+    best,
+    low: best - Math.hypot(best - mean('low'), best * off * offAxisBand.low),
+    high: best + Math.hypot(mean('high') - best, best * off * offAxisBand.high),
+  };
 }
 
 /** The middle of a body's dry height. */

@@ -1,15 +1,7 @@
 import { netAxes } from '../body/netForce';
 import { sphereRegimes } from '../body/sphere';
 import { sphereAreaM2, spherePoint, type SpherePoint } from '../body/sphereForce';
-import {
-  bodyAxes,
-  bodyPoint,
-  offAxisBand,
-  offAxisShare,
-  type AxisArea,
-  type BodyAxes,
-  type BodyPoint,
-} from '../body/threeAxisBody';
+import { bodyAxes, bodyCoefficient, bodyPoint, type BodyAxes, type BodyPoint } from '../body/threeAxisBody';
 import { apparentWindAt, type SailingState } from '../condition/sailingState';
 import type { MemberPoint } from '../member/integrateMember';
 import { heightAlong, type MemberGeometry } from '../member/memberGeometry';
@@ -294,25 +286,14 @@ function memberFacts(shape: MemberShape, geometry: MemberGeometry, point: Member
 }
 
 function bodyFacts(axes: BodyAxes, regime: string, geometry: MemberGeometry, point: BodyPoint): MiddleFacts {
-  const squares = point.direction.map((component) => component * component);
-  const weighted = (value: (axis: AxisArea) => number): number =>
-    axes.reduce((sum, axis, i) => sum + squares[i]! * value(axis), 0);
-  const areaM2 = weighted((axis) => axis.areaM2);
-  const mean = (key: keyof Ranged): number =>
-    areaM2 > 0 ? weighted((axis) => axis.areaM2 * axis.coefficient[key]) / areaM2 : 0;
-  const best = mean('best');
-  const off = offAxisShare(...point.direction);
+  const { areaM2, ...coefficient } = bodyCoefficient(axes, point.direction);
   return {
     heightM: point.heightM,
     wind: point.wind,
     localSpeedMs: point.localSpeedMs,
     bar: null,
     isDirected: false,
-    coefficient: {
-      best,
-      low: best - Math.hypot(best - mean('low'), best * off * offAxisBand.low),
-      high: best + Math.hypot(mean('high') - best, best * off * offAxisBand.high),
-    },
+    coefficient,
     areaM2: areaM2 * (geometry.dryTo - geometry.dryFrom),
     regime,
   };

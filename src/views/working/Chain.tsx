@@ -49,7 +49,7 @@ export function Chain({ project, ledger, row, part }: ChainProps) {
         {!areUnitsUsual() && ' The working is in SI; its answers stand in your units too.'}
       </p>
       <LineTable caption="From the wind to the force" groups={chain} sideNames={names} sources={sources} />
-      <WorkingChart sides={sides} surface={project.methods.fairing} />
+      <WorkingChart sides={sides} surface={project.methods.fairing} state={state} />
       {sides.map((side) => (
         <SideTables key={side.name} side={side} isOnly={sides.length === 1} />
       ))}

@@ -1,6 +1,7 @@
 import { CoefficientChart } from '../../charts/CoefficientChart';
 import { coefficientChartGeometry } from '../../charts/coefficientChartGeometry';
 import { useWidth } from '../../charts/useWidth';
+import type { SailingState } from '../../physics/condition/sailingState';
 import type { FairingSurface } from '../../physics/section/fairingAligned';
 import { chartGroups } from './chartSides';
 import type { WorkingSide } from './workingSides';
@@ -11,12 +12,13 @@ const firstWidthPx = 352;
 interface WorkingChartProps {
   readonly sides: readonly WorkingSide[];
   readonly surface: FairingSurface;
+  readonly state: SailingState;
 }
 
 /** The chart of a shape's coefficient, one for each of what it is drawn against; nothing for what has no curve. */
-export function WorkingChart({ sides, surface }: WorkingChartProps) {
+export function WorkingChart({ sides, surface, state }: WorkingChartProps) {
   const [ref, widthPx] = useWidth<HTMLDivElement>(firstWidthPx);
-  const groups = chartGroups(sides, surface);
+  const groups = chartGroups(sides, surface, state);
   if (groups.length === 0) return null;
   return (
     <div ref={ref} className="working-chart">
