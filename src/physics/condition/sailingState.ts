@@ -71,21 +71,53 @@ function fromTrueWind(condition: SailingCondition, wind: TrueWindInput): SolvedT
  * true wind at the instrument's height, and the wind law leads down to 10 m. Exact; needs |heel| < 90 deg.
  */
 function fromInstruments(condition: SailingCondition, reading: InstrumentWindInput): SolvedTrueWind {
+  const acrossInPlane = reading.speedMs * Math.sin(reading.angleFromBowRad);
+  return fromApparent(
+    condition,
+    reading.speedMs * Math.cos(reading.angleFromBowRad),
+    acrossInPlane / Math.cos(condition.heelRad),
+    reading.heightUpMastM * Math.cos(condition.heelRad) + condition.riseM,
+  );
+}
+
+/**
+ * True wind at 10 m with which the boat meets a horizontal apparent wind at a height above the water.
+ * @param aheadMs its part from ahead, along the bow.
+ * @param abeamMs its part from the tack's side.
+ */
+function fromApparent(
+  condition: SailingCondition,
+  aheadMs: number,
+  abeamMs: number,
+  heightM: number,
+): SolvedTrueWind {
   const sign = tackSign(condition.tack);
-  const rotation = boatToTrack(condition.heelRad, condition.leewayRad, condition.tack);
-  const alongHeading = -reading.speedMs * Math.cos(reading.angleFromBowRad);
-  const acrossInPlane = sign * reading.speedMs * Math.sin(reading.angleFromBowRad);
-  const across = acrossInPlane / Math.cos(condition.heelRad);
-  const leeway = rotation.signedLeewayRad;
+  const leeway = boatToTrack(condition.heelRad, condition.leewayRad, condition.tack).signedLeewayRad;
+  const [alongHeading, across] = [-aheadMs, sign * abeamMs];
   const apparentX = alongHeading * Math.cos(leeway) + across * Math.sin(leeway);
   const apparentY = -alongHeading * Math.sin(leeway) + across * Math.cos(leeway);
   const trueX = apparentX + condition.boatSpeedMs;
   const speedMs = Math.hypot(trueX, apparentY);
-  const heightM = reading.heightUpMastM * Math.cos(condition.heelRad) + condition.riseM;
   return {
     speedAt10Ms: speedAt10From(condition.windLaw, speedMs, heightM),
     angleFromCourseRad: speedMs === 0 ? 0 : Math.atan2(sign * apparentY, -trueX),
   };
+}
+
+/**
+ * The state in which the boat of a condition meets a given horizontal apparent wind at a height above the water, her speed,
+ * heel, leeway and wind law staying as they are. The wind at other heights follows from the law.
+ */
+export function stateWithApparentWind(
+  condition: SailingCondition,
+  speedMs: number,
+  angleFromBowRad: number,
+  heightM: number,
+  air: Air,
+): SailingState {
+  const aheadMs = speedMs * Math.cos(angleFromBowRad);
+  const abeamMs = speedMs * Math.sin(angleFromBowRad);
+  return stateWithWind(condition, fromApparent(condition, aheadMs, abeamMs, heightM), air);
 }
 
 /** Height above the water, m, of a point of the boat. */

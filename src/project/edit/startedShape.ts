@@ -16,12 +16,10 @@ export type DefaultChange =
 /** A remedy that gives a fitting another shape. */
 export type ShapeStart = 'fairedTurning' | 'fairedFixed' | 'otherSection' | 'rounded';
 
-/** Each side of a tube in a fairing: its skin and the room to turn, m (common practice, no source). */
-const skinAndClearanceM = 0.003;
-const fairingChordOverThickness = 4;
-/** An oval about as long round as the tube that it replaces. */
-const ovalThickness = 0.65;
-const ovalChord = 1.3;
+/** A fairing round a tube: on each side its skin and the room to turn, m (common practice, no source). */
+export const fairingRound = { skinM: 0.001, clearanceM: 0.002, chordOverThickness: 4 } as const;
+/** An oval about as long round as the tube that it replaces, over its diameter. */
+export const ovalInstead = { thickness: 0.65, chord: 1.3 } as const;
 /** From this radius over the side on, EN 1991-1-4 gives no more for rounding. */
 const roundedShare = 0.2;
 
@@ -53,14 +51,14 @@ function memberParts(shape: ProjectMember) {
 }
 
 function faired(shape: ProjectMember, direction: ProjectDirection): ProjectShape {
-  const thickness = estimated(acrossM(shape) + 2 * skinAndClearanceM);
-  const chord = estimated(fairingChordOverThickness * thickness.m);
+  const thickness = estimated(acrossM(shape) + 2 * (fairingRound.skinM + fairingRound.clearanceM));
+  const chord = estimated(fairingRound.chordOverThickness * thickness.m);
   return { kind: 'fairing', chord, thickness, direction, ...memberParts(shape) };
 }
 
 function oval(shape: ProjectMember): ProjectShape {
-  const thickness = estimated(ovalThickness * acrossM(shape));
-  const chord = estimated(ovalChord * acrossM(shape));
+  const thickness = estimated(ovalInstead.thickness * acrossM(shape));
+  const chord = estimated(ovalInstead.chord * acrossM(shape));
   return { kind: 'ellipticalBar', chord, thickness, direction: noseForward, ...memberParts(shape) };
 }
 

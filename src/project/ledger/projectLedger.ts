@@ -75,7 +75,8 @@ function present<T>(values: readonly (T | null)[]): T[] {
   return values.filter((value): value is T => value !== null);
 }
 
-type Chosen =
+/** The conditions of a basis with their shares of the time, or why there are none. */
+export type ChosenConditions =
   | {
       readonly ok: true;
       readonly conditions: readonly WeightedCondition[];
@@ -83,7 +84,8 @@ type Chosen =
     }
   | { readonly ok: false; readonly errors: readonly { readonly path: string; readonly message: string }[] };
 
-function chooseConditions(project: Project, basis: LedgerBasis): Chosen {
+/** Solves the conditions of a basis; those without hours are left out. */
+export function chooseConditions(project: Project, basis: LedgerBasis): ChosenConditions {
   if (basis.kind === 'profile' && project.profile === null) {
     return { ok: false, errors: [{ path: 'profile', message: 'The project has no course profile.' }] };
   }

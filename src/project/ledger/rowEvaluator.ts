@@ -17,9 +17,16 @@ export type RowEvaluator = (state: FittingState) => RowResult;
 
 const removedRow: RowResult = { ...zeroResult, parts: [], notices: [] };
 
-let last: { readonly from: readonly unknown[]; readonly evaluate: RowEvaluator } | null = null;
+interface Remembered {
+  readonly from: readonly unknown[];
+  readonly evaluate: RowEvaluator;
+}
 
-/** The last evaluator serves on while boat, methods and conditions stay: an edit of one fitting costs one row. */
+/** A ledger and a bench that look at different conditions do not push each other out. */
+const mostRemembered = 4;
+let recent: readonly Remembered[] = [];
+
+/** An evaluator serves on while boat, methods and conditions stay: an edit of one fitting costs one row. */
 export function rowEvaluator(project: Project, conditions: readonly WeightedCondition[]): RowEvaluator {
   const { ends, inclined, fairing } = project.methods;
   const from = [
@@ -29,10 +36,14 @@ export function rowEvaluator(project: Project, conditions: readonly WeightedCond
     fairing,
     ...conditions.flatMap(({ solved, weight }) => [solved, weight]),
   ];
-  if (last?.from.length === from.length && last.from.every((part, i) => part === from[i]))
-    return last.evaluate;
-  last = { from, evaluate: newEvaluator(project, conditions) };
-  return last.evaluate;
+  const known = recent.find((one) => isSame(one.from, from));
+  const used = known ?? { from, evaluate: newEvaluator(project, conditions) };
+  recent = [used, ...recent.filter((one) => one !== used)].slice(0, mostRemembered);
+  return used.evaluate;
+}
+
+function isSame(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((part, i) => part === b[i]);
 }
 
 function newEvaluator(project: Project, conditions: readonly WeightedCondition[]): RowEvaluator {

@@ -56,7 +56,7 @@ function remembered(state: FittingState, item: RefitItem, owner: string, states:
   known.set(state, ofState);
   const last = ofState.get(item);
   if (last !== undefined && last.owner === owner && last.other === other) return last.answer;
-  const answer = changed(state, item, owner, states);
+  const answer = changed(state, item.change, owner, states);
   ofState.set(item, { owner, other, answer });
   return answer;
 }
@@ -78,8 +78,13 @@ function excludedMessage(project: Project, fittingId: string): string {
     : `${fitting.name} is left out of the sums; take it in first.`;
 }
 
-function changed(state: FittingState, item: RefitItem, owner: string, states: FittingStates): Applied {
-  const { change } = item;
+/** The state after a change, whoever brings it; see {@link applyItem} for what keeps an item from being applied. */
+export function changed(
+  state: FittingState,
+  change: RefitItem['change'],
+  owner: string,
+  states: FittingStates,
+): Applied {
   const { fitting } = state;
   switch (change.kind) {
     case 'removed':

@@ -1,0 +1,147 @@
+import type { SailingState } from '../condition/sailingState';
+import { endsDoubtId, endTableDoubtId } from '../doubt/doubtSource';
+import type { DoubtChange } from '../doubt/doubts';
+import { isMemberShape, type FittingInput } from './fittingInput';
+import { addSums, changeOf, zeroSums, type Change, type Sums } from './outcome';
+import { ownVariants } from './ownDoubts';
+import type { CoefficientDoubts } from './pointForce';
+import {
+  layMembers,
+  sumDeployed,
+  sumMean,
+  sumStowed,
+  type LaidMembers,
+  type MemberVisitor,
+  type Methods,
+} from './sumFitting';
+
+interface LaidVariant {
+  readonly id: string;
+  readonly up: FittingInput;
+  readonly upLaid: LaidMembers;
+  readonly down: FittingInput;
+  readonly downLaid: LaidMembers;
+}
+
+/** A fitting and its own doubts laid in the track's frame: serves every state of the same heel, leeway, tack and rise. */
+export interface LaidFitting {
+  readonly fitting: FittingInput;
+  readonly laid: LaidMembers;
+  readonly variants: readonly LaidVariant[];
+}
+
+/** What a fitting does in one state of the air, with every doubt but the air's own. */
+export interface ItemForces {
+  readonly deployed: Sums;
+  readonly stowed: Sums;
+  /** d x deployed + (1 - d) x stowed. */
+  readonly mean: Sums;
+  readonly doubts: readonly DoubtChange[];
+}
+
+export function layFitting(fitting: FittingInput, state: SailingState): LaidFitting {
+  const laid = layMembers(fitting, state);
+  const variants = ownVariants(fitting).map(({ id, up, down, movesMembers }) => ({
+    id,
+    up,
+    upLaid: movesMembers ? layMembers(up, state) : laid,
+    down,
+    downLaid: movesMembers ? layMembers(down, state) : laid,
+  }));
+  return { fitting, laid, variants };
+}
+
+/** Sums a laid fitting with the doubts of its coefficients, its ends, its sizes and its exposure. */
+export function itemForces(
+  laidFitting: LaidFitting,
+  state: SailingState,
+  methods: Methods,
+  dutyFraction: number,
+  visit: MemberVisitor | null = null,
+): ItemForces {
+  const { fitting, laid } = laidFitting;
+  const deployedDoubts: CoefficientDoubts = new Map();
+  const stowedDoubts: CoefficientDoubts = new Map();
+  const deployed = sumDeployed(fitting, laid, state, methods, deployedDoubts, visit);
+  const stowed = sumStowed(fitting, state, stowedDoubts);
+  const mean = zeroSums();
+  addSums(mean, deployed, dutyFraction);
+  addSums(mean, stowed, 1 - dutyFraction);
+  return {
+    deployed,
+    stowed,
+    mean,
+    doubts: [
+      ...collected(deployedDoubts, dutyFraction, state),
+      ...collected(stowedDoubts, 1 - dutyFraction, state),
+      ...endDoubts(fitting, laid, state, methods, dutyFraction, mean),
+      ...ownDoubts(laidFitting, state, methods, dutyFraction, mean),
+    ],
+  };
+}
+
+function collected(doubts: CoefficientDoubts, weight: number, state: SailingState): DoubtChange[] {
+  if (weight === 0) return [];
+  return [...doubts].map(([id, { up, down }]) => ({
+    id,
+    up: changeOf(weighted(up, weight), state),
+    down: changeOf(weighted(down, weight), state),
+  }));
+}
+
+function weighted(sums: Sums, weight: number): Sums {
+  const out = zeroSums();
+  addSums(out, sums, weight);
+  return out;
+}
+
+/** Published end-effect tables of free ends scatter by about this much, whichever method is chosen (assumed). */
+const endTableDoubt = 0.04;
+
+/** The other published end effect, one state, the chosen method being the best value; and the tables' own scatter. */
+function endDoubts(
+  fitting: FittingInput,
+  laid: LaidMembers,
+  state: SailingState,
+  methods: Methods,
+  duty: number,
+  mean: Sums,
+): DoubtChange[] {
+  const { shape } = fitting;
+  if (!isMemberShape(shape) || !shape.ends.includes('free')) return [];
+  const other: Methods = { ...methods, ends: methods.ends === 'dnv' ? 'en' : 'dnv' };
+  const up = sumsDifference(sumMean(fitting, laid, state, other, duty), mean);
+  const deployed = sumsDifference(mean, weighted(sumStowed(fitting, state), 1 - duty));
+  return [
+    { id: endsDoubtId, up: changeOf(up, state), down: changeOf(zeroSums(), state) },
+    {
+      id: endTableDoubtId,
+      up: changeOf(weighted(deployed, endTableDoubt), state),
+      down: changeOf(weighted(deployed, -endTableDoubt), state),
+    },
+  ];
+}
+
+function ownDoubts(
+  { variants }: LaidFitting,
+  state: SailingState,
+  methods: Methods,
+  duty: number,
+  mean: Sums,
+): DoubtChange[] {
+  if (duty === 0) return [];
+  const changed = (variant: FittingInput, laid: LaidMembers): Change =>
+    changeOf(sumsDifference(sumMean(variant, laid, state, methods, duty), mean), state);
+  return variants.map(({ id, up, upLaid, down, downLaid }) => ({
+    id,
+    up: changed(up, upLaid),
+    down: changed(down, downLaid),
+  }));
+}
+
+/** a - b, entry by entry. */
+export function sumsDifference(a: Sums, b: Sums): Sums {
+  const out = weighted(a, 1);
+  addSums(out, b, -1);
+  return out;
+}
