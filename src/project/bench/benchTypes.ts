@@ -17,14 +17,14 @@ import type { Candidate, CandidateKind, CandidateMaterial } from './candidates';
  *                         firstCandidates(member: BenchMember): readonly Candidate[]     bare, and one fairing round it turning
  * benchMember.ts          benchMembers(project: Project): readonly BenchMember[]
  *                         typedMember(project: Project, typed: TypedMember): BenchMember
- *                         candidateFitting(member: BenchMember, candidate: Candidate): ProjectFitting
+ *                         candidateFitting(member: BenchMember, candidate: Candidate): ProjectFitting | null     null: see its problems
  * compareCandidates.ts    compareCandidates(project, member, candidates, basis: LedgerBasis): ComparisonAnswer
  * benchSweep.ts           sweepCandidate(project, member, candidate, question: SweepQuestion): SweepAnswer
  *                         sweepDifference(bare: BenchSweep, candidate: BenchSweep): Readonly<Record<Currency, Band>>
  * benchCrossings.ts       benchCrossings(project, member, candidate, question): readonly CurrencyCrossings[]
  * thicknessCurveOf.ts     candidateThicknessCurve(project, member, candidate, conditionId): ThicknessCurveAnswer
- * strutOfCandidate.ts     strutOfCandidate(member, candidate, tube: CarryingTube): StrutAnswer
- * vibrationOf.ts          candidateVibration(project, member, candidate, tube: CarryingTube, basis: LedgerBasis): VibrationAnswer
+ * strutOfCandidate.ts     strutOfCandidate(project, member, candidate, tube: CarryingTube): StrutAnswer
+ * vibrationOf.ts          candidateVibration(project, member, candidate, carrying: CarryingTube | TautWire, basis: LedgerBasis): VibrationAnswer
  * turningOf.ts            candidateTurning(project, member, candidate, setting: TurningSetting, conditionId): TurningAnswer
  * useCandidate.ts         useCandidate(project, use: UseCandidate): EditAnswer           newIds: [item] or [plan, item]
  * benchWords.ts           benchToWords(setting: BenchSetting): string; benchFromWords(words: string): BenchSetting
@@ -120,7 +120,7 @@ export interface BenchRow {
 
 export interface BenchComparison {
   readonly basis: LedgerBasis;
-  /** In the order of the candidates. */
+  /** In the order of the candidates; one with a problem has no row. */
   readonly rows: readonly BenchRow[];
   /** True when a condition of the basis gives a price: otherwise full price is track power. */
   readonly hasFullPrice: boolean;
@@ -215,6 +215,12 @@ export interface CarryingTube {
   readonly wallM: number;
 }
 
+/** A wire by what it is set up to, instead of a wall. */
+export interface TautWire {
+  readonly tensionN: number;
+  readonly massPerLengthKgM: number;
+}
+
 export type StrutAnswer =
   | {
       readonly ok: true;
@@ -275,5 +281,7 @@ export interface UseCandidate {
 /** What an address holds of the bench. */
 export interface BenchSetting {
   readonly memberId: string | null;
+  /** The typed member that stands on the bench instead of one of the ledger. */
+  readonly typed: TypedMember | null;
   readonly candidates: readonly Candidate[];
 }

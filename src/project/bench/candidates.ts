@@ -16,7 +16,7 @@ interface CandidateParts {
   /** Letters, digits, hyphens, underscores; unique on the bench. */
   readonly id: string;
   readonly name: string;
-  /** In use of the mass model: of the finished part, each member of a row; null leaves it to the model. */
+  /** Typed, in place of the mass model's: of the finished part, all members of a row together; null leaves it to the model. */
   readonly massKg: number | null;
   /** In the project's currency, for all members together. */
   readonly cost: number;
