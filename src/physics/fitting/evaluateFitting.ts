@@ -1,7 +1,7 @@
 import type { ConditionStates } from '../condition/conditionStates';
 import type { DoubtChange } from '../doubt/doubts';
 import type { FittingInput } from './fittingInput';
-import { itemForces, layFitting, sumsDifference } from './itemForces';
+import { inputDoubts, itemForces, layFitting, sumsDifference } from './itemForces';
 import { memberTrace, type MemberTrace } from './memberTrace';
 import { noticesOf, type Notice } from './notice';
 import { changeOf, outcomeOf, type Outcome, type Sums } from './outcome';
@@ -34,7 +34,7 @@ export function evaluateFitting(
   const members: MemberTrace[] = [];
   const laidFitting = layFitting(fitting, best);
   const { laid } = laidFitting;
-  const { deployed, stowed, mean, doubts } = itemForces(
+  const { deployed, stowed, mean, coefficientDoubts } = itemForces(
     laidFitting,
     best,
     methods,
@@ -50,7 +50,11 @@ export function evaluateFitting(
     deployed: outcomeOf(deployed, best),
     stowed: outcomeOf(stowed, best),
     members,
-    doubts: [...doubts, ...airDoubts(fitting, laid, states, methods, dutyFraction, mean)],
+    doubts: [
+      ...coefficientDoubts,
+      ...inputDoubts(laidFitting, best, methods, dutyFraction, mean),
+      ...airDoubts(fitting, laid, states, methods, dutyFraction, mean),
+    ],
     notices: noticesOf(fitting, members, laid),
   };
 }

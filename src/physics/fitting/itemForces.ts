@@ -30,13 +30,14 @@ export interface LaidFitting {
   readonly variants: readonly LaidVariant[];
 }
 
-/** What a fitting does in one state of the air, with every doubt but the air's own. */
+/** What a fitting does in one state of the air, with the doubts that come with the sum. */
 export interface ItemForces {
   readonly deployed: Sums;
   readonly stowed: Sums;
   /** d x deployed + (1 - d) x stowed. */
   readonly mean: Sums;
-  readonly doubts: readonly DoubtChange[];
+  /** Of the coefficients: collected on the way. */
+  readonly coefficientDoubts: readonly DoubtChange[];
 }
 
 export function layFitting(fitting: FittingInput, state: SailingState): LaidFitting {
@@ -51,7 +52,7 @@ export function layFitting(fitting: FittingInput, state: SailingState): LaidFitt
   return { fitting, laid, variants };
 }
 
-/** Sums a laid fitting with the doubts of its coefficients, its ends, its sizes and its exposure. */
+/** Sums a laid fitting with the doubts of its coefficients. */
 export function itemForces(
   laidFitting: LaidFitting,
   state: SailingState,
@@ -71,13 +72,29 @@ export function itemForces(
     deployed,
     stowed,
     mean,
-    doubts: [
+    coefficientDoubts: [
       ...collected(deployedDoubts, dutyFraction, state),
       ...collected(stowedDoubts, 1 - dutyFraction, state),
-      ...endDoubts(fitting, laid, state, methods, dutyFraction, mean),
-      ...ownDoubts(laidFitting, state, methods, dutyFraction, mean),
     ],
   };
+}
+
+/**
+ * The doubts that ask for the sum once more, with another input: ends, sizes, length, residual error, exposure. Each costs
+ * one or two sums; those of the air are not among them.
+ * @param mean the sum with the best input, of {@link itemForces}.
+ */
+export function inputDoubts(
+  laidFitting: LaidFitting,
+  state: SailingState,
+  methods: Methods,
+  dutyFraction: number,
+  mean: Sums,
+): DoubtChange[] {
+  return [
+    ...endDoubts(laidFitting.fitting, laidFitting.laid, state, methods, dutyFraction, mean),
+    ...ownDoubts(laidFitting, state, methods, dutyFraction, mean),
+  ];
 }
 
 function collected(doubts: CoefficientDoubts, weight: number, state: SailingState): DoubtChange[] {
