@@ -17,6 +17,7 @@ import {
   candidateProblems,
   candidateThicknessM,
   type Candidate,
+  type CandidateProblem,
   type EllipseCandidate,
   type FairingRoundCandidate,
   type SectionCandidate,
@@ -67,6 +68,20 @@ export function typedMember(project: Project, typed: TypedMember): BenchMember {
     },
   });
   return { fitting, isTyped: true };
+}
+
+/** What keeps a typed member from being computed, each beside its field. */
+export function typedMemberProblems(typed: TypedMember): readonly CandidateProblem[] {
+  const checks = [
+    ['diameterM', 0.0001, 200, 'A diameter above zero is needed.'],
+    ['lengthM', 0.001, 300, 'A length of at least a millimetre is needed.'],
+    ['footAboveDeckM', -300, 300, 'A height is needed.'],
+    ['leanAftDeg', -180, 180, 'An angle from −180° to 180° is needed.'],
+    ['leanOutDeg', -180, 180, 'An angle from −180° to 180° is needed.'],
+  ] as const;
+  return checks.flatMap(([field, low, high, message]) =>
+    typed[field] >= low && typed[field] <= high ? [] : [{ field, message }],
+  );
 }
 
 /** What puts a candidate in the member's place, as a refit item has it; null for the member as it stands. */
