@@ -154,7 +154,7 @@ function withEnds(best: Float64Array, sides: readonly (readonly [Float64Array, F
 }
 
 /** One value for each currency. */
-export function byCurrency<Value>(valueOf: (currency: Currency) => Value): Readonly<Record<Currency, Value>> {
+function byCurrency<Value>(valueOf: (currency: Currency) => Value): Readonly<Record<Currency, Value>> {
   return Object.fromEntries(currencies.map(({ id }) => [id, valueOf(id)])) as Record<Currency, Value>;
 }
 

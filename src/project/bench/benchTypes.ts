@@ -26,7 +26,7 @@ import type { Candidate, CandidateKind, CandidateMaterial } from './candidates';
  * strutOfCandidate.ts     strutOfCandidate(project, member, candidate, tube: CarryingTube): StrutAnswer
  * vibrationOf.ts          candidateVibration(project, member, candidate, carrying: CarryingTube | TautWire, basis: LedgerBasis): VibrationAnswer
  * turningOf.ts            candidateTurning(project, member, candidate, setting: TurningSetting, conditionId): TurningAnswer
- * useCandidate.ts         useCandidate(project, use: UseCandidate): EditAnswer           newIds: [item] or [plan, item]
+ * candidateItem.ts        addCandidateItem(project, use: UseCandidate): EditAnswer           newIds: [item] or [plan, item]
  * benchWords.ts           benchToWords(setting: BenchSetting): string; benchFromWords(words: string): BenchSetting
  */
 

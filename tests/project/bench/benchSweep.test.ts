@@ -23,7 +23,7 @@ describe('a sweep', () => {
     for (const { id: over } of sweepsOver) {
       const states = sweepStates(project, pole, { conditionId, over, tack });
       const state = candidateState(pole, startCandidate('bare', pole, 'b'));
-      if (states?.presentAt == null || state === null) throw new Error('no present place');
+      if (states === null || states.presentAt === null || state === null) throw new Error('no present place');
       const values = valuesBetween(
         project,
         state,

@@ -3,7 +3,7 @@ import { apparentWindAt } from '../../../src/physics/condition/sailingState';
 import { benchMembers, memberMiddle, typedMember } from '../../../src/project/bench/benchMember';
 import { startCandidate, type Candidate } from '../../../src/project/bench/candidates';
 import { compareCandidates } from '../../../src/project/bench/compareCandidates';
-import { useCandidate } from '../../../src/project/bench/useCandidate';
+import { addCandidateItem } from '../../../src/project/bench/candidateItem';
 import type { Project } from '../../../src/project/file/schema';
 import type { LedgerBasis } from '../../../src/project/ledger/ledgerTypes';
 import { solveProjectCondition } from '../../../src/project/ledger/conditionSummary';
@@ -15,7 +15,7 @@ const doubted = ['trackPowerW', 'sideForceN', 'fullPriceW', 'heelingMomentNm'] a
 
 /** The project with a candidate in a plan of its own, and a reason given where one is asked for. */
 function withCandidate(project: Project, member: BenchMember, candidate: Candidate, basis: LedgerBasis) {
-  const answer = useCandidate(project, { member, candidate, planId: null, basis });
+  const answer = addCandidateItem(project, { member, candidate, planId: null, basis });
   if ('refused' in answer) throw new Error(answer.refused.message);
   const plans = answer.project.plans.map((plan, i, all) =>
     i < all.length - 1

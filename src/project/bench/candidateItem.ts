@@ -16,7 +16,7 @@ import { candidateNote } from './candidateNote';
  * its note. New ids: the plan's where it is new, then the item's. Refused for the member as it stands, for a typed
  * member, which no plan can change, and for a candidate with a problem.
  */
-export function useCandidate(project: Project, use: UseCandidate): EditAnswer {
+export function addCandidateItem(project: Project, use: UseCandidate): EditAnswer {
   const { member, candidate, planId } = use;
   if (member.isTyped) return refusal('', 'This member is not in the ledger: add it there first.');
   if (!project.fittings.includes(member.fitting)) return nothingSuch('fitting', member.fitting.id);
@@ -54,7 +54,7 @@ function itemOf(project: Project, use: UseCandidate, id: string): RefitItem | nu
   const changeKg = candidateMass(project, member, candidate).changeKg;
   return blankItem({
     id,
-    name: nameWithEnding(member.fitting.name, `: ${candidate.name.slice(0, 80)}`),
+    name: nameWithEnding(member.fitting.name, `: ${shortName(candidate.name)}`),
     fittingId: member.fitting.id,
     change,
     note: candidateNote(project, use),
@@ -63,4 +63,11 @@ function itemOf(project: Project, use: UseCandidate, id: string): RefitItem | nu
     cost: candidate.cost,
     flags: { structural: replacesTube(candidate), movingPart: isTurning(candidate), classRule: null },
   });
+}
+
+const longestInName = 80;
+
+/** Never cut through the middle of a character. */
+function shortName(name: string): string {
+  return name.slice(0, longestInName).replace(/[\uD800-\uDBFF]$/, '');
 }
