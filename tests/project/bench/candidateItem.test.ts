@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { benchMembers, typedMember } from '../../../src/project/bench/benchMember';
+import { benchMembers, typedMember, typedMemberProblems } from '../../../src/project/bench/benchMember';
 import { candidateProblems, startCandidate, type Candidate } from '../../../src/project/bench/candidates';
 import { addCandidateItem } from '../../../src/project/bench/candidateItem';
 import { openProject } from '../../../src/project/file/openProject';
@@ -119,6 +119,20 @@ describe('using a candidate', () => {
     expect(addCandidateItem(project, { member: pole, candidate: fixed, planId: 'no', basis })).toHaveProperty(
       'refused',
     );
+  });
+});
+
+describe('problems of a typed member', () => {
+  it('stand beside their fields, and a sound one has none', () => {
+    const ends = ['free', 'free'] as const;
+    const sound = { diameterM: 0.05, lengthM: 2, footAboveDeckM: 0, leanAftDeg: 0, leanOutDeg: 0, ends };
+    expect(typedMemberProblems(sound)).toEqual([]);
+    const bad = { ...sound, diameterM: 0, lengthM: NaN, leanOutDeg: 181 };
+    expect(typedMemberProblems(bad).map(({ field }) => field)).toEqual([
+      'diameterM',
+      'lengthM',
+      'leanOutDeg',
+    ]);
   });
 });
 
