@@ -1,8 +1,10 @@
 import { useAppStore } from '../state/appStore';
+import { wantField } from '../state/typedTexts';
 import { MarginPane } from '../views/margin/MarginPane';
 import { LazyPart } from './LazyPart';
 import { goTo, keepWords, usePlace } from './place';
 import { places, type PlaceProps } from './places';
+import { bringUp } from './swap';
 
 /** A place other than the ledger, with the margin beside it where there is room. */
 export function PlaceView() {
@@ -17,6 +19,7 @@ export function PlaceView() {
       keepWords(id, next);
     },
     onShowFitting: showFitting,
+    onShowItem: showItem,
   };
   return (
     <main className="sheet place-sheet">
@@ -33,4 +36,14 @@ export function PlaceView() {
 function showFitting(fittingId: string): void {
   goTo('ledger');
   useAppStore.getState().select(fittingId);
+}
+
+/** The plan's pane with the item open, ready for another name. */
+function showItem(planId: string, itemId: string): void {
+  goTo('ledger');
+  const store = useAppStore.getState();
+  store.choosePlan(planId);
+  store.showPane('plan');
+  bringUp('side');
+  wantField(`plan/${planId}/${itemId}.name`);
 }

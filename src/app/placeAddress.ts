@@ -1,5 +1,5 @@
 /** The places of the page in the order of their words. */
-export const placeIds = ['ledger', 'envelope', 'survey'] as const;
+export const placeIds = ['ledger', 'fairing', 'envelope', 'survey'] as const;
 export type PlaceId = (typeof placeIds)[number];
 
 /** What an address asks for: a place, and what stands behind its name. */

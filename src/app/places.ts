@@ -9,6 +9,8 @@ export interface PlaceProps {
   readonly onWords: (words: string) => void;
   /** A fitting was made: the ledger shows it. */
   readonly onShowFitting: (fittingId: string) => void;
+  /** A refit item was made: the plan shows it. */
+  readonly onShowItem: (planId: string, itemId: string) => void;
 }
 
 /** A place of the page with an address of its own. */
@@ -23,6 +25,12 @@ interface Place {
 
 export const places: readonly Place[] = [
   { id: 'ledger', label: 'Ledger', heading: 'Drag ledger', load: null },
+  {
+    id: 'fairing',
+    label: 'Fairing bench',
+    heading: 'Fairing bench',
+    load: async () => (await import('../views/fairing/FairingPlace')).FairingPlace,
+  },
   {
     id: 'envelope',
     label: 'Envelope check',

@@ -100,6 +100,7 @@ const places = [
     '#place=envelope&speed=24+kn&shape=roundBar&count=14&width=25+mm&length=610+mm&coefficient=0.6&power=1063+W&boatSpeed=fast&windAngle=30',
     'How it stands',
   ],
+  ['the fairing bench', '#place=fairing', 'Candidates'],
 ] as const;
 
 for (const colorScheme of ['light', 'dark'] as const) {

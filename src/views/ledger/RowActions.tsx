@@ -1,4 +1,6 @@
 import { useId } from 'react';
+import type { Project } from '../../project/file/schema';
+import { isMember } from '../../project/file/shapeKinds';
 import { useAppStore } from '../../state/appStore';
 import { actedOnIds } from '../../state/selection';
 import type { RowCommand } from './rowCommands';
@@ -58,6 +60,7 @@ export function RowActions({ onCommand, onEdit, said }: RowActionsProps) {
             {word}
           </button>
         ))}
+        <BenchLink project={project} ids={ids} />
         {isNothing && (
           <span className="fine" id={reasonId}>
             Pick a row first.
@@ -69,6 +72,23 @@ export function RowActions({ onCommand, onEdit, said }: RowActionsProps) {
         {said}
       </p>
     </div>
+  );
+}
+
+interface BenchLinkProps {
+  readonly project: Project | null;
+  readonly ids: readonly string[];
+}
+
+/** The way to the fairing bench, from one row that can have a fairing. */
+function BenchLink({ project, ids }: BenchLinkProps) {
+  const [id, ...more] = ids;
+  const fitting = more.length > 0 ? undefined : project?.fittings.find((each) => each.id === id);
+  if (fitting === undefined || fitting.excluded !== null || !isMember(fitting.shape)) return null;
+  return (
+    <a className="plain-action" href={`#place=fairing&member=${fitting.id}`}>
+      Put on the bench
+    </a>
   );
 }
 

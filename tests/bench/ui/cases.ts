@@ -85,4 +85,24 @@ const windTriangle: Case = {
   finish: (page) => page.mouse.up(),
 };
 
-export const cases: readonly Case[] = [diameter, windSpeed, windTriangle];
+/**
+ * Six candidates on the fairing bench, and the thickness ratio of one slid to and fro: 181 angles of it are worked out anew,
+ * those of the others are remembered.
+ */
+const benchSlider: Case = {
+  name: 'slider of the fairing bench, a key',
+  prepare: async (page) => {
+    await pickRow(page, editedName);
+    await page.getByRole('link', { name: 'Put on the bench' }).click();
+    const add = page.getByRole('button', { name: 'Put on the bench' });
+    await add.waitFor();
+    for (let turn = 0; turn < 6 && (await add.isEnabled()); turn += 1) await add.click();
+    await page.getByRole('slider', { name: 'Thickness over chord, slider' }).focus();
+    return (turn) => page.keyboard.press(turn % 2 === 0 ? 'ArrowLeft' : 'ArrowRight');
+  },
+  finish: async (page) => {
+    await page.getByRole('link', { name: 'Ledger' }).click();
+  },
+};
+
+export const cases: readonly Case[] = [diameter, windSpeed, windTriangle, benchSlider];

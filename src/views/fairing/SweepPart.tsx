@@ -1,0 +1,118 @@
+import { useMemo } from 'react';
+import { benchCrossings } from '../../project/bench/benchCrossings';
+import { sweepCandidate } from '../../project/bench/benchSweep';
+import type { Currency, SweepOver, SweepQuestion } from '../../project/bench/benchTypes';
+import type { Candidate } from '../../project/bench/candidates';
+import { sweepQuestion, type BenchModel } from './benchModel';
+import { currencyOf, type SweptCandidate } from './sweepCharts';
+import { SweepFigure } from './SweepFigure';
+
+interface SweepPartProps {
+  readonly model: BenchModel;
+  readonly currency: Currency;
+  readonly isOtherTack: boolean;
+  readonly about: string;
+}
+
+/** Sweeps and crossings of all candidates; the core remembers those of candidates that did not change. */
+function useSwept(
+  model: BenchModel,
+  over: SweepOver,
+  isOtherTack: boolean,
+): { readonly swept: readonly SweptCandidate[]; readonly messages: readonly string[] } {
+  return useMemo(() => sweepAll(model, sweepQuestion(model, over, isOtherTack)), [model, over, isOtherTack]);
+}
+
+function sweepAll(model: BenchModel, question: SweepQuestion): ReturnType<typeof useSwept> {
+  const swept: SweptCandidate[] = [];
+  const messages: string[] = [];
+  for (const candidate of model.candidates) {
+    const answer = sweepCandidate(model.project, model.member, candidate, question);
+    if (answer.ok) {
+      swept.push({ candidate, sweep: answer.sweep, crossings: crossingsOf(model, candidate, question) });
+    } else messages.push(`${candidate.name}: ${answer.message}`);
+  }
+  return { swept, messages: [...new Set(messages)] };
+}
+
+function crossingsOf(
+  { project, member, bare }: BenchModel,
+  candidate: Candidate,
+  question: SweepQuestion,
+): SweptCandidate['crossings'] {
+  if (candidate.kind === 'bare' || bare === null) return [];
+  return benchCrossings(project, member, candidate, question);
+}
+
+/** Against the apparent wind angle, with every crossing named. */
+export function AnglePart({ model, currency, isOtherTack, about }: SweepPartProps) {
+  const { swept, messages } = useSwept(model, 'apparentAngle', isOtherTack);
+  return (
+    <>
+      <SweepFigure
+        swept={swept}
+        chosenId={model.chosen.id}
+        currency={currency}
+        about={about}
+        heightPx={300}
+      />
+      {messages.map((message) => (
+        <p key={message}>{message}</p>
+      ))}
+      <CrossingWords swept={swept} chosenId={model.chosen.id} currency={currency} />
+    </>
+  );
+}
+
+interface CrossingWordsProps {
+  readonly swept: readonly SweptCandidate[];
+  readonly chosenId: string;
+  readonly currency: Currency;
+}
+
+/** The chosen candidate in every currency, the others in the one that is drawn. */
+function CrossingWords({ swept, chosenId, currency }: CrossingWordsProps) {
+  const compared = swept.filter(({ crossings }) => crossings.length > 0);
+  if (compared.length === 0) return null;
+  const chosen = compared.find(({ candidate }) => candidate.id === chosenId);
+  const others = compared.filter((each) => each !== chosen);
+  return (
+    <section className="bench-crossings" aria-label="Crossings with the member as it stands">
+      {chosen !== undefined && (
+        <>
+          <h4>{chosen.candidate.name} against the member as it stands</h4>
+          <ul>
+            {chosen.crossings.map((each) => (
+              <li key={each.currency}>{each.text}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {others.length > 0 && (
+        <>
+          <h4>The others, {currencyOf(currency).label}</h4>
+          <ul>
+            {others.map(({ candidate, crossings }) => (
+              <li key={candidate.id}>
+                {candidate.name}: {crossings.find((each) => each.currency === currency)?.text ?? ''}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}
+
+/** Against the wind's speed and the boat's. */
+export function SpeedPart({ model, currency, isOtherTack, about }: SweepPartProps) {
+  const overWind = useSwept(model, 'apparentSpeed', isOtherTack);
+  const overBoat = useSwept(model, 'boatSpeed', isOtherTack);
+  const shared = { chosenId: model.chosen.id, currency, about, heightPx: 190 };
+  return (
+    <div className="bench-pair">
+      <SweepFigure swept={overWind.swept} {...shared} />
+      <SweepFigure swept={overBoat.swept} {...shared} />
+    </div>
+  );
+}
