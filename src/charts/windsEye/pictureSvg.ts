@@ -20,7 +20,7 @@ export interface PictureSheet {
 }
 
 /** The colours of a picture on white paper, as in src/app/tokens.css. */
-const paperPalette: Palette = {
+export const paperPalette: Palette = {
   paper: '#ffffff',
   ink: '#16212b',
   muted: '#56626a',

@@ -71,7 +71,7 @@ function axisArea(
 }
 
 /** How far a direction (unit vector) lies off the axes: 0 on an axis, 1 at 45 deg between two, and held there. */
-export function offAxisShare(nx: number, ny: number, nz: number): number {
+function offAxisShare(nx: number, ny: number, nz: number): number {
   const [a, b, c] = [nx * nx, ny * ny, nz * nz];
   return Math.min(1, 2 * (1 - (a * a + b * b + c * c)));
 }

@@ -155,7 +155,7 @@ export function candidateState(member: BenchMember, candidate: Candidate): Fitti
 }
 
 /** The fitting with a candidate in its place; null where the candidate has a problem. */
-export function candidateFitting(member: BenchMember, candidate: Candidate): ProjectFitting | null {
+function candidateFitting(member: BenchMember, candidate: Candidate): ProjectFitting | null {
   return candidateState(member, candidate)?.fitting ?? null;
 }
 
