@@ -154,11 +154,6 @@ export function candidateState(member: BenchMember, candidate: Candidate): Fitti
   return answer.state;
 }
 
-/** The fitting with a candidate in its place; null where the candidate has a problem. */
-function candidateFitting(member: BenchMember, candidate: Candidate): ProjectFitting | null {
-  return candidateState(member, candidate)?.fitting ?? null;
-}
-
 /** Length of each single bar of the member, m, rows and pairs laid out. */
 export function memberLengthsM(project: Project, { fitting }: BenchMember): readonly number[] {
   return membersOf(fitting.placement, deckLineOf(project.boat)).map(({ start, end }) =>

@@ -9,27 +9,6 @@ import type { ProjectFitting } from '../file/schema';
 import type { LedgerBasis } from '../ledger/ledgerTypes';
 import type { Candidate, CandidateKind, CandidateMaterial } from './candidates';
 
-/*
- * Signatures, each in the file of its name's noun:
- *
- * candidates.ts           candidateProblems(candidate: Candidate, member: BenchMember): readonly CandidateProblem[]
- *                         startCandidate(kind: CandidateKind, member: BenchMember, id: string): Candidate
- *                         firstCandidates(member: BenchMember): readonly Candidate[]     bare, and one fairing round it turning
- * benchMember.ts          benchMembers(project: Project): readonly BenchMember[]
- *                         typedMember(project: Project, typed: TypedMember): BenchMember
- *                         candidateFitting(member: BenchMember, candidate: Candidate): ProjectFitting | null     null: see its problems
- * compareCandidates.ts    compareCandidates(project, member, candidates, basis: LedgerBasis): ComparisonAnswer
- * benchSweep.ts           sweepCandidate(project, member, candidate, question: SweepQuestion): SweepAnswer
- *                         sweepDifference(bare: BenchSweep, candidate: BenchSweep): Readonly<Record<Currency, Band>>
- * benchCrossings.ts       benchCrossings(project, member, candidate, question): readonly CurrencyCrossings[]
- * thicknessCurveOf.ts     candidateThicknessCurve(project, member, candidate, conditionId): ThicknessCurveAnswer
- * strutOfCandidate.ts     strutOfCandidate(project, member, candidate, tube: CarryingTube): StrutAnswer
- * vibrationOf.ts          candidateVibration(project, member, candidate, carrying: CarryingTube | TautWire, basis: LedgerBasis): VibrationAnswer
- * turningOf.ts            candidateTurning(project, member, candidate, setting: TurningSetting, conditionId): TurningAnswer
- * candidateItem.ts        addCandidateItem(project, use: UseCandidate): EditAnswer           newIds: [item] or [plan, item]
- * benchWords.ts           benchToWords(setting: BenchSetting): string; benchFromWords(words: string): BenchSetting
- */
-
 /** What a member or a difference is paid in: sweeps and crossings are told in these. */
 export type Currency = 'dragAlongWindN' | 'trackPowerW' | 'sideForceN' | 'fullPriceW';
 
