@@ -7,7 +7,7 @@ import { blankFitting } from '../file/blankParts';
 import type { Project, ProjectFitting, ProjectPlacement, ProjectZone } from '../file/schema';
 import type { QuickEntry, QuickField, QuickLie, QuickSide } from './quickEntry';
 import { isQuickBar, quickShape } from './quickShapes';
-import { zoneStretch, type ZoneStretch } from './zoneStretch';
+import { stationsIn, zoneKindOf, zoneStretch, type ZoneStretch } from './zoneStretch';
 
 /** What stands at the deck's edge stands a little inside it, m (common practice, no source). */
 const fromEdgeM = 0.03;
@@ -32,7 +32,7 @@ export function quickZone({ zones }: Pick<Project, 'zones'>, zoneId: string): Pr
 }
 
 function quickFitting({ boat, fittings }: Project, zone: ProjectZone, entry: QuickEntry): ProjectFitting {
-  const stretch = zoneStretch(boat, zone);
+  const stretch = zoneStretch(boat, zoneKindOf(zone));
   const isOnDeck = entry.lie === 'upright' && stretch.standsAboveDeckM === 0 && (entry.heightM ?? 0) === 0;
   return blankFitting({
     id: 'new',
@@ -52,7 +52,7 @@ function quickPlacement(stretch: ZoneStretch, entry: QuickEntry): ProjectPlaceme
   const { side, count, lengthM } = entry;
   // A body has no way to lie.
   const lie = isQuickBar(entry.shape) ? entry.lie : 'upright';
-  const { fromAftM, toAftM } = quickStations(stretch, count);
+  const { fromAftM, toAftM } = stationsIn(stretch, count);
   // A member that lies along the boat is taped from its forward end.
   const forwardM = lie === 'along' ? lengthM / 2 : 0;
   const athwart = quickAthwart(side, lie, lengthM);
@@ -83,14 +83,9 @@ function halfHeightM({ shape, sizesM }: QuickEntry): number {
   return shape === 'box' ? (sizesM.high ?? 0) / 2 : 0;
 }
 
-function quickStations({ fromAftM, toAftM }: ZoneStretch, count: number) {
-  const middleM = (fromAftM + toAftM) / 2;
-  return count < 2 ? { fromAftM: middleM, toAftM: middleM } : { fromAftM, toAftM };
-}
-
 /** Where an entry will stand, as a sentence for the form: nobody is to take it for taped. */
 export function quickPlaceText({ boat }: Project, zone: ProjectZone | undefined, count: number): string {
-  const { fromAftM, toAftM } = quickStations(zoneStretch(boat, zone), count);
+  const { fromAftM, toAftM } = stationsIn(zoneStretch(boat, zoneKindOf(zone)), count);
   const isOnePlace = fromAftM === toAftM;
   const where = isOnePlace ? formatQuantity(fromAftM, 'm') : formatRange(fromAftM, toAftM, 'm');
   const what = count < 2 ? 'It is put' : isOnePlace ? 'All are put' : 'They are spread equally';

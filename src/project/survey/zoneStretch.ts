@@ -13,36 +13,47 @@ export interface ZoneStretch {
   readonly standsAboveDeckM: number;
 }
 
+/** The stretch of a zone as parts of the length, or the mast; and the side that is meant where none is named. */
+interface ZonePlace {
+  readonly partOfLength: readonly [first: number, last: number] | 'mast';
+  readonly side: 'centreline' | 'starboard';
+}
+
 /**
  * Parts of the length from the stem (0) to the stern (1), by which the catalogue lays out its own fittings too (common
- * practice, no source). Rig and masthead are at the mast.
+ * practice, no source). The one set of defaults, for the quick entry and for what a survey's table leaves blank.
  */
-const partOfLength: Readonly<Record<Exclude<ZoneKind, 'rig' | 'masthead'>, readonly [number, number]>> = {
-  bow: [0.02, 0.15],
-  decks: [0.17, 0.87],
-  cockpit: [0.65, 0.9],
-  stern: [0.92, 1],
-  crew: [0.6, 0.85],
-  hull: [0.1, 0.9],
+export const zonePlaces: Readonly<Record<ZoneKind, ZonePlace>> = {
+  bow: { partOfLength: [0.02, 0.15], side: 'centreline' },
+  decks: { partOfLength: [0.17, 0.87], side: 'starboard' },
+  cockpit: { partOfLength: [0.65, 0.9], side: 'centreline' },
+  stern: { partOfLength: [0.92, 1], side: 'centreline' },
+  rig: { partOfLength: 'mast', side: 'centreline' },
+  masthead: { partOfLength: 'mast', side: 'centreline' },
+  crew: { partOfLength: [0.6, 0.85], side: 'starboard' },
+  hull: { partOfLength: [0.1, 0.9], side: 'centreline' },
 };
 
-/** A zone that no word tells: anywhere along the deck. */
-const anywhere = [0.1, 0.9] as const;
+/** Which part of the boat a zone is; the side decks for one that no word tells. */
+export function zoneKindOf(zone: ProjectZone | undefined): ZoneKind {
+  return (zone === undefined ? null : kindOfZone(zone)) ?? 'decks';
+}
 
-export function zoneStretch(boat: ProjectBoat, zone: ProjectZone | undefined): ZoneStretch {
-  const kind = zone === undefined ? null : kindOfZone(zone);
+export function zoneStretch(boat: ProjectBoat, kind: ZoneKind): ZoneStretch {
+  const { partOfLength } = zonePlaces[kind];
   const places = boatPlaces(boat);
-  if (kind === 'rig' || kind === 'masthead') {
-    const aftM = toCentimetre(places.mastAftM);
-    const standsAboveDeckM = kind === 'rig' ? 0 : toCentimetre(mastLengthM(places));
-    return { fromAftM: aftM, toAftM: aftM, standsAboveDeckM };
-  }
-  const [from, to] = kind === null ? anywhere : partOfLength[kind];
-  return {
-    fromAftM: toCentimetre(from * boat.lengthM),
-    toAftM: toCentimetre(to * boat.lengthM),
-    standsAboveDeckM: 0,
-  };
+  const standsAboveDeckM = kind === 'masthead' ? toCentimetre(mastLengthM(places)) : 0;
+  const [fromAftM, toAftM] =
+    partOfLength === 'mast'
+      ? [places.mastAftM, places.mastAftM]
+      : [partOfLength[0] * boat.lengthM, partOfLength[1] * boat.lengthM];
+  return { fromAftM: toCentimetre(fromAftM), toAftM: toCentimetre(toAftM), standsAboveDeckM };
+}
+
+/** One stands in the middle of the stretch, several from its one end to the other. */
+export function stationsIn({ fromAftM, toAftM }: ZoneStretch, count: number) {
+  const middleM = toCentimetre((fromAftM + toAftM) / 2);
+  return count < 2 ? { fromAftM: middleM, toAftM: middleM } : { fromAftM, toAftM };
 }
 
 function toCentimetre(valueM: number): number {

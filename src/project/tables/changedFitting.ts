@@ -12,7 +12,8 @@ import {
   type ShapeAnswer,
   type SurveyContext,
 } from './surveyFitting';
-import { placeOf, tapedFrom, usualLastM, zoneKindOf } from './surveyPlace';
+import { zoneKindOf } from '../survey/zoneStretch';
+import { placeOf, tapedFrom, usualLastM } from './surveyPlace';
 import { resized, withBasis, type SizeKey, type SurveySizes } from './surveyShape';
 import type { SurveyValues } from './surveyValues';
 
@@ -88,7 +89,7 @@ function changedPlacement(
   const old = placeOf(placement, deckLineOf(boat));
   const place = { ...old, ...saidPlace(values, isBar) };
   const zone = zones.find(({ id }) => id === zoneId);
-  const kind = zone === undefined ? 'decks' : zoneKindOf(zone);
+  const kind = zoneKindOf(zone);
   const lastM = values.lastAftOfStem ?? old.lastAftOfStemM ?? usualLastM(place, kind, boat);
   return tapedFrom(place, lastM, values.basis ?? 'estimated', placement);
 }

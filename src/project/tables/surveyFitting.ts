@@ -14,7 +14,8 @@ import type { ZoneKind } from '../catalogue/catalogueEntry';
 import { isMember } from '../file/shapeKinds';
 import { joinPhoto } from './photoNote';
 import { surveyColumns, type SurveyKey } from './surveyColumns';
-import { defaultPlace, placeOf, tapedFrom, usualLastM, zoneKindOf, type SurveyPlace } from './surveyPlace';
+import { zoneKindOf } from '../survey/zoneStretch';
+import { defaultPlace, placeOf, tapedFrom, usualLastM, type SurveyPlace } from './surveyPlace';
 import { isBarKind, neededSizes, resized, shapeFrom, type SizeKey, type SurveySizes } from './surveyShape';
 import type { CellErrors, SurveyValues } from './surveyValues';
 import { plainWords, surveyShapes, type SurveyShape } from './surveyWords';
@@ -216,7 +217,7 @@ function placementOf(
   const kind = zoneKindOf(zone);
   const usual: SurveyPlace =
     base === null
-      ? { ...defaultPlace(kind, boat), lengthM: isBar ? plainLengthM : 0 }
+      ? { ...defaultPlace(kind, boat, values.count ?? 1), lengthM: isBar ? plainLengthM : 0 }
       : placeOf(base.placement, deckLineOf(boat));
   const place = { ...usual, ...saidPlace(values, isBar) };
   const row = rowOf(place, values, usual, kind, boat);

@@ -1,10 +1,9 @@
 import { freeboardAt, type DeckLine } from '../../physics/placement/deckLine';
 import type { Basis } from '../../physics/fitting/fittingInput';
-import { boatPlaces, mastLengthM } from '../catalogue/boatPlaces';
-import { kindOfZone } from '../catalogue/catalogue';
 import type { ZoneKind } from '../catalogue/catalogueEntry';
 import { neat } from '../edit/neat';
-import type { ProjectBoat, ProjectPlacement, ProjectPoint, ProjectZone } from '../file/schema';
+import type { ProjectBoat, ProjectPlacement, ProjectPoint } from '../file/schema';
+import { stationsIn, zonePlaces, zoneStretch } from '../survey/zoneStretch';
 import type { SurveyLies, SurveySide } from './surveyWords';
 
 /** Where something stands, as a survey says it. */
@@ -29,41 +28,17 @@ export const inboardM = 0.05;
 /** Between the members of a row whose last one was not taped, m (common practice, no source). */
 export const rowSpacingM = { decks: 2, elsewhere: 0.3 } as const;
 
-/** Where things of a zone are taken to stand: a fraction of the length from the stem, the side, the height above deck. */
-interface ZoneDefault {
-  readonly fraction: number | 'mast';
-  readonly side: SurveySide;
-  readonly aboveDeckM: number | 'masthead';
-}
-
-/** Stated defaults for what a survey leaves blank (common practice, no source). */
-export const zoneDefaults: Readonly<Record<ZoneKind, ZoneDefault>> = {
-  bow: { fraction: 0.05, side: 'centreline', aboveDeckM: 0 },
-  decks: { fraction: 0.5, side: 'starboard', aboveDeckM: 0 },
-  cockpit: { fraction: 0.8, side: 'centreline', aboveDeckM: 0 },
-  stern: { fraction: 0.97, side: 'centreline', aboveDeckM: 0 },
-  rig: { fraction: 'mast', side: 'centreline', aboveDeckM: 0 },
-  masthead: { fraction: 'mast', side: 'centreline', aboveDeckM: 'masthead' },
-  crew: { fraction: 0.7, side: 'starboard', aboveDeckM: 0 },
-  hull: { fraction: 0.5, side: 'centreline', aboveDeckM: 0 },
-};
-
-/** Which stretch of the boat a zone is; the side decks for one that says nothing. */
-export function zoneKindOf(zone: Pick<ProjectZone, 'id' | 'name'>): ZoneKind {
-  return kindOfZone(zone) ?? 'decks';
-}
-
-/** The place that a zone gives to what was not taped. */
-export function defaultPlace(kind: ZoneKind, boat: ProjectBoat): Omit<SurveyPlace, 'lengthM'> {
-  const { fraction, side, aboveDeckM } = zoneDefaults[kind];
-  const places = boatPlaces(boat);
+/** The place that a zone gives to what was not taped: several are spread over its stretch, as the quick entry does. */
+export function defaultPlace(kind: ZoneKind, boat: ProjectBoat, count: number): Omit<SurveyPlace, 'lengthM'> {
+  const stretch = zoneStretch(boat, kind);
+  const { fromAftM, toAftM } = stationsIn(stretch, count);
   return {
-    aftOfStemM: neat(fraction === 'mast' ? places.mastAftM : fraction * boat.lengthM),
-    aboveDeckM: neat(aboveDeckM === 'masthead' ? mastLengthM(places) : aboveDeckM),
-    side,
+    aftOfStemM: fromAftM,
+    aboveDeckM: stretch.standsAboveDeckM,
+    side: zonePlaces[kind].side,
     lies: 'upright',
-    count: 1,
-    lastAftOfStemM: null,
+    count,
+    lastAftOfStemM: count < 2 ? null : toAftM,
   };
 }
 

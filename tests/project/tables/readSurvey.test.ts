@@ -1,3 +1,4 @@
+import { stationsIn, zoneKindOf, zoneStretch } from '../../../src/project/survey/zoneStretch';
 import { describe, expect, it } from 'vitest';
 import type { ProjectFitting } from '../../../src/project/file/schema';
 import { importSurvey, newZoneNames } from '../../../src/project/tables/importSurvey';
@@ -77,6 +78,23 @@ describe('a row of a survey', () => {
       row: { count: 30, lastAftOfStemM: 12 },
     });
   });
+
+  it.each([1, 5])(
+    'puts what was not taped where the quick entry puts it, zone by zone: %d of them',
+    (count) => {
+      const project = emptyBoat();
+      for (const zone of project.zones) {
+        const stretch = zoneStretch(project.boat, zoneKindOf(zone));
+        const { placement } = fittingOf(`Thing;${zone.name};tube;25;0,6;;;;;;${count};;;`);
+        const { fromAftM, toAftM } = stationsIn(stretch, count);
+        expect(placement).toMatchObject({
+          aftOfStemM: fromAftM,
+          aboveDeckM: stretch.standsAboveDeckM,
+          row: count === 1 ? null : { count, lastAftOfStemM: toAftM },
+        });
+      }
+    },
+  );
 
   it('takes what it leaves blank from its zone, as an estimate, and says so in the note', () => {
     const fitting = fittingOf('Lamp;Masthead;tube;30;0,4;;;;;;;;measured;');

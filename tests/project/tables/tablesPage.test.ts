@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { inboardM, rowSpacingM, zoneDefaults } from '../../../src/project/tables/surveyPlace';
+import { zonePlaces } from '../../../src/project/survey/zoneStretch';
+import { inboardM, rowSpacingM } from '../../../src/project/tables/surveyPlace';
 import { surveyColumns, surveyKeys } from '../../../src/project/tables/surveyColumns';
 import { surveyShapes } from '../../../src/project/tables/surveyWords';
 
@@ -20,8 +21,10 @@ describe('the page about the tables', () => {
   });
 
   it('states the defaults of the zones, rows and the deck edge', () => {
-    const fractions = Object.values(zoneDefaults).flatMap(({ fraction }) =>
-      typeof fraction === 'number' ? [`${Math.round(fraction * 100)} %`] : [],
+    const fractions = Object.values(zonePlaces).flatMap(({ partOfLength }) =>
+      partOfLength === 'mast'
+        ? []
+        : [`${Math.round(partOfLength[0] * 100)} to ${Math.round(partOfLength[1] * 100)} %`],
     );
     const stated = [
       ...fractions,
