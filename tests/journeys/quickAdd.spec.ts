@@ -87,6 +87,23 @@ test('everything to be touched is 44 px high, nothing reaches past the side, and
   expect(inputModes).toEqual(['text', 'decimal', 'decimal', 'numeric', 'decimal']);
 });
 
+test('on a low screen the head scrolls away above the quick add, and all of the form can be reached', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await page.goto(`${server.address}#place=survey`);
+  const add = form(page).getByRole('button', { name: 'Add', exact: true });
+  await add.evaluate((button) => {
+    button.scrollIntoView({ block: 'end' });
+  });
+  const head = await page.getByRole('banner').boundingBox();
+  expect((head?.y ?? 0) + (head?.height ?? 0)).toBeLessThan(40);
+  const name = await form(page).getByLabel('Name', { exact: true }).boundingBox();
+  expect(name?.y).toBeGreaterThanOrEqual(0);
+  await page.getByRole('button', { name: 'Print the sheet' }).scrollIntoViewIfNeeded();
+  await expect(page.getByRole('button', { name: 'Print the sheet' })).toBeInViewport();
+});
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`axe finds nothing in the quick add, with complaints in it: ${colorScheme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme });
