@@ -77,10 +77,9 @@ function quickAthwart(side: QuickSide, lie: QuickLie, lengthM: number) {
   return { from: 'centreline', inboardOrOutM: lie === 'across' ? -lengthM / 2 : 0 } as const;
 }
 
-/** A ball or a box that stands on something has its middle that much higher, m. */
+/** The place of a ball is its middle, that of a box its foot: a ball that stands on something has its place above it, m. */
 function halfHeightM({ shape, sizesM }: QuickEntry): number {
-  if (shape === 'ball') return (sizesM.diameter ?? 0) / 2;
-  return shape === 'box' ? (sizesM.high ?? 0) / 2 : 0;
+  return shape === 'ball' ? (sizesM.diameter ?? 0) / 2 : 0;
 }
 
 /** Where an entry will stand, as a sentence for the form: nobody is to take it for taped. */

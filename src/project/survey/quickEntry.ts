@@ -48,7 +48,7 @@ export interface QuickEntry extends QuickChoices {
   readonly lengthM: number;
   /** Of a row along the boat; 1 for no row. */
   readonly count: number;
-  /** Above the deck edge, m: of a bar's foot, or of the middle of what lies. Null: it stands on the deck. */
+  /** Above the deck edge, m: of a bar's or a box's foot, or of the middle of a ball or of what lies. Null: it stands on the deck. */
   readonly heightM: number | null;
 }
 

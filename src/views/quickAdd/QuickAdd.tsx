@@ -1,7 +1,7 @@
 import type { Project } from '../../project/file/schema';
 import { quickPlaceText, quickZone } from '../../project/survey/addQuickEntry';
-import type { QuickField } from '../../project/survey/quickEntry';
-import { isQuickBar, quickSizesOf } from '../../project/survey/quickShapes';
+import type { QuickField, QuickLie } from '../../project/survey/quickEntry';
+import { isQuickBar, quickSizesOf, type QuickShape } from '../../project/survey/quickShapes';
 import { useAppStore } from '../../state/appStore';
 import { useQuickAdding } from '../../state/quickAdd';
 import { AddedList } from './AddedList';
@@ -47,7 +47,7 @@ function QuickForm({ project }: { readonly project: Project }) {
         <SizeChoices />
         <PlaceChoices zones={project.zones} zone={zone} />
         {typed('count', side === 'both' ? 'On each side. Empty is 1.' : 'Empty is 1.')}
-        {typed('height', heightWords(isQuickBar(shape), lie === 'upright'))}
+        {typed('height', heightWords(shape, lie))}
         <p className="fine">{quickPlaceText(project, zone, count)}</p>
         {said.problem !== '' && <p role="alert">Not added: {said.problem}.</p>}
         <button type="submit" className="plain-action quick-submit">
@@ -58,7 +58,8 @@ function QuickForm({ project }: { readonly project: Project }) {
   );
 }
 
-function heightWords(isBar: boolean, isUpright: boolean): string {
-  const where = isBar && isUpright ? 'Of its foot' : isBar ? 'Of the bar' : 'Of its middle';
+function heightWords(shape: QuickShape, lie: QuickLie): string {
+  const stands = isQuickBar(shape) ? lie === 'upright' : shape === 'box';
+  const where = stands ? 'Of its foot' : shape === 'ball' ? 'Of its middle' : 'Of the bar';
   return `${where}. Empty: it stands on the deck, at the masthead on the mast’s top.`;
 }

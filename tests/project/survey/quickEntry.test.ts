@@ -2,7 +2,9 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { magnitude } from '../../../src/physics/vector/vector3';
 import { newProject } from '../../../src/project/catalogue/newProject';
-import { deckLineOf, membersOf } from '../../../src/project/core/fittingToPhysics';
+import { freeboardAt } from '../../../src/physics/placement/deckLine';
+import { asSailed } from '../../../src/project/core/fittingState';
+import { deckLineOf, fittingToPhysics, membersOf } from '../../../src/project/core/fittingToPhysics';
 import { blankProject } from '../../../src/project/file/blankParts';
 import { openProject } from '../../../src/project/file/openProject';
 import { saveProject } from '../../../src/project/file/saveProject';
@@ -161,15 +163,19 @@ describe('what a quick entry becomes', () => {
     }
   });
 
-  it('a ball and a box without a height stand on the deck, by half of their own', () => {
+  it('a ball without a height has its middle half its size above the deck, a box its foot on it', () => {
     const ball = added(entryOf({ name: 'Dome', diameter: '600' }, { shape: 'ball' }));
     expect(ball).toMatchObject({ shape: { kind: 'sphere' }, placement: { aboveDeckM: 0.3, lengthM: 0 } });
     const sides = { foreAndAft: '900', across: '500', high: '400' };
     const box = added(entryOf({ name: 'Sail bag', ...sides }, { shape: 'box' }));
     expect(box).toMatchObject({
       shape: { kind: 'bluffBody', length: { m: 0.9 }, width: { m: 0.5 }, height: { m: 0.4 } },
-      placement: { aboveDeckM: 0.2, lengthM: 0 },
+      placement: { aboveDeckM: 0, lengthM: 0 },
     });
+    const [member] = fittingToPhysics(asSailed(box), deckLineOf(project.boat)).members;
+    const deckM = freeboardAt(deckLineOf(project.boat), 0.52 * boat.lengthM);
+    expect(member?.start[2]).toBeCloseTo(deckM, 9);
+    expect(member?.end[2]).toBeCloseTo(deckM + 0.4, 9);
     const lifted = added(entryOf({ name: 'Sail bag', ...sides, height: '1.5' }, { shape: 'box' }));
     expect(lifted.placement).toMatchObject({ aboveDeckM: 1.5 });
   });

@@ -153,4 +153,13 @@ describe('quick add', () => {
     await userEvent.type(field('Count'), '4');
     expect(screen.getByText(/^They are spread equally .* aft of the stem, estimated/)).toBeTruthy();
   });
+
+  it.each([
+    ['round bar or tube', 'Of its foot.'],
+    ['box or bag', 'Of its foot.'],
+    ['ball', 'Of its middle.'],
+  ])('says which point of a %s the height is of', async (shape, words) => {
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Shape' }), shape);
+    expect(screen.getByText((text) => text.startsWith(words))).toBeDefined();
+  });
 });
