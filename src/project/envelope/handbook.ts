@@ -10,7 +10,7 @@ import { shapeFacts } from './envelopeShapes';
 import { envelopeOptions, type EnvelopeShapeId } from './envelopeTexts';
 import { handbookDrag, type HandbookDrag } from './handbookDrag';
 import { missingSizes } from './handbookShape';
-import { coefficientText, forceText, offBy, powerText, reynoldsText, verdictOf } from './handbookWords';
+import { coefficientText, forceText, offRange, powerText, reynoldsText, verdictOf } from './handbookWords';
 import type { EnvelopeNumbers } from './readEnvelope';
 import { areaOfOneM2, countOf } from './workOutArea';
 import type { WorkedEnvelope } from './workOut';
@@ -158,19 +158,19 @@ function movedSentences(
   isAirPower: boolean,
 ): string[] {
   const claims = [
-    { name: 'force', written: force.written, best: forceN.best },
+    { name: 'force', written: force.written, range: forceN },
     ...(isAirPower
       ? [
-          { name: 'power', written: power.written, best: airPowerW.best },
-          { name: 'horsepower', written: horsepower.written, best: airPowerW.best },
+          { name: 'power', written: power.written, range: airPowerW },
+          { name: 'horsepower', written: horsepower.written, range: airPowerW },
         ]
       : []),
   ];
-  return claims.flatMap(({ name, written, best }) =>
+  return claims.flatMap(({ name, written, range }) =>
     written === null || written.valueSi <= 0
       ? []
       : [
-          `The ${name} as written, ${quantityIn(written.valueSi, written.unit)}, is ${offBy(written.valueSi, best)}: the handbook gives ${quantityIn(best, written.unit)}.`,
+          `The ${name} as written, ${quantityIn(written.valueSi, written.unit)}, is ${offRange(written.valueSi, range)}: the handbook gives ${quantityIn(range.best, written.unit)}.`,
         ],
   );
 }

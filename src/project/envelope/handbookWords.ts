@@ -25,6 +25,12 @@ export function offBy(value: number, better: number): string {
   return `${direction} by ${valueIn(100 * share, '1', { decimals: share < 0.02 ? 1 : 0 })} %`;
 }
 
+/** The same, and whether the range holds it: a right answer is not to read like a wrong one. */
+export function offRange(value: number, range: Ranged): string {
+  const isWithin = value >= range.low && value <= range.high;
+  return isWithin ? `${offBy(value, range.best)} and within the range` : offBy(value, range.best);
+}
+
 const subjects = {
   coefficient: (value: number) => `Cd ${valueIn(value, '1', coefficientOptions)}`,
   implied: (value: number) =>

@@ -221,4 +221,13 @@ describe('outside a handbook', () => {
       expect(handbook.sources.length, shape).toBeGreaterThan(0);
     }
   });
+
+  it.each([
+    ['19 N', true],
+    ['24 N', false],
+  ])('says of %s on the pole of 3 m at 20 kn whether the range holds it', (force, isWithin) => {
+    const pole = { speed: '20 kn', shape: 'roundBar', width: '100 mm', length: '3 m' } as const;
+    const moved = handbookFor({ ...pole, force }).sentences.filter((each) => each.includes('as written, '));
+    expect(moved.map((each) => each.includes('and within the range'))).toEqual([isWithin]);
+  });
 });
