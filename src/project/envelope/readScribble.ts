@@ -7,7 +7,9 @@ import {
   readCounts,
   readLengths,
   setAsideAmbiguous,
+  setAsidePressures,
   setAsideRanges,
+  setAsideWorking,
 } from './scribbleNumbers';
 import { tokensOf, type Token } from './scribbleTokens';
 
@@ -54,6 +56,8 @@ export function readScribble(text: string): ScribbleReading {
   const draft = draftOf(tokensOf(text.slice(0, longestScribble)));
   setAsideAmbiguous(draft);
   setAsideRanges(draft);
+  setAsidePressures(draft);
+  setAsideWorking(draft);
   readChoices(draft);
   nameNumbers(draft);
   readCounts(draft);

@@ -24,6 +24,58 @@ export function setAsideRanges(draft: Draft): void {
   });
 }
 
+const isWorking =
+  'Worked out on the paper: only the answer is read, after the equals sign and with its unit.';
+
+/**
+ * "0.5 x 1.2 x 100 x 0.4 = 24 N", "0.8 m² + 0.6 m² = 1.4 m²": a factor or a part is not the value of what stands before it.
+ * A chain of lengths alone, as in "16 x 25 mm x 0.7 m", is no working but sizes.
+ */
+export function setAsideWorking(draft: Draft): void {
+  const { tokens, taken } = draft;
+  for (let i = 0; i < tokens.length; i += 1) {
+    const chain = chainFrom(draft, i);
+    const last = chain.at(-1) ?? i;
+    if (chain.length > 1 && !isOfSizes(draft, chain) && !chain.some((at) => taken.has(at)))
+      puzzle(draft, i, last, isWorking);
+    i = last;
+  }
+}
+
+const isPressure = 'A pressure: it is worked out here from the speed.';
+
+/** "F = 60 Pa x 0.4 m²": the 60 is no force. */
+export function setAsidePressures(draft: Draft): void {
+  draft.tokens.forEach((token, i) => {
+    const at = neighbour(draft, i, -1, false);
+    if (!/^[hk]?pa$/i.test(token.text) || numberOf(draft.tokens[at]) === null || draft.taken.has(at)) return;
+    puzzle(draft, at, i, isPressure);
+  });
+}
+
+/** Indices of the numbers from `i` on that a times sign joins, or a plus between numbers of one kind. */
+function chainFrom(draft: Draft, i: number): number[] {
+  const number = numberOf(draft.tokens[i]);
+  if (number === null) return [];
+  const sign = neighbour(draft, i, 1, false);
+  const next = neighbour(draft, sign, 1, false);
+  const token = draft.tokens[sign];
+  const isTimes = token?.meaning.kind === 'times' || token?.text === '·';
+  const isSum = token?.text === '+' && number.dimension === numberOf(draft.tokens[next])?.dimension;
+  return isTimes || isSum ? [i, ...chainFrom(draft, next)] : [i];
+}
+
+/** Lengths, perhaps with a count or with the unit on the last alone, and no sum. */
+function isOfSizes({ tokens }: Draft, chain: readonly number[]): boolean {
+  const numbers = chain.map((at) => numberOf(tokens[at]));
+  const isSum = tokens.slice(chain[0], chain.at(-1)).some(({ text }) => text === '+');
+  return (
+    !isSum &&
+    numbers.some((number) => number?.dimension === 'length') &&
+    numbers.every((number) => number?.unit === null || number?.dimension === 'length')
+  );
+}
+
 /** A number beside a label, if it is free and one of the fields suits it. */
 function free(
   draft: Draft,

@@ -42,7 +42,7 @@ const phrase = new RegExp(`(?:${phrases.join('|')})(?![\\p{L}\\p{M}_])`, 'iuy');
 const space = /[^\S\r\n]+/uy;
 const equals = /[=:≈~]+/uy;
 const times = /[×*]|x(?![\p{L}\p{M}_])/iuy;
-const separator = /[,;.!?()[\]{}•·|\r\n+\-\u2012-\u2015\u2212&/]+/uy;
+const separator = /[,;.!?()[\]{}<>@→⇒•·|\r\n+\-\u2012-\u2015\u2212&/]+/uy;
 const word = /[\p{L}\p{M}\p{N}_'’]+/uy;
 const anything = /[^]/uy;
 

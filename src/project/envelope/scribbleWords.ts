@@ -43,7 +43,7 @@ const refusedSide =
 
 /** Phrases, separated by bars; longer ones win. */
 const entries: readonly Entry[] = [
-  label('boat speed|boatspeed|speed of the boat|boat|vb|v_b|stw', 'before', 'boatSpeed'),
+  label('boat speed|boatspeed|bs|bsp|speed of the boat|boat|vb|v_b|stw', 'before', 'boatSpeed'),
   label('wind speed|windspeed|speed|v', 'before', 'speed'),
   label('wind', 'before', 'speed', 'windAngle'),
   label('wind angle|angle', 'before', 'windAngle'),

@@ -3,6 +3,7 @@ import type { EnvelopeTexts } from '../../../src/project/envelope/envelopeTexts'
 import { longestScribble, readScribble } from '../../../src/project/envelope/readScribble';
 
 const posts = { shape: 'roundBar', count: '16', width: '25 mm', length: '0.7 m' } as const;
+const pole = { shape: 'roundBar', width: '100 mm', length: '3 m' } as const;
 
 describe('a scribble', () => {
   it.each<readonly [string, EnvelopeTexts]>([
@@ -33,6 +34,8 @@ describe('a scribble', () => {
     ['8 kn boat speed, wind 20 kn', { boatSpeed: '8 kn', speed: '20 kn' }],
     ['rho 1.2, C_D 0.5, CdA 0.4 m2', { density: '1.2', coefficient: '0.5', dragArea: '0.4 m2' }],
     ['A = 0.8 m2, Cd0.5', { area: '0.8 m2', coefficient: '0.5' }],
+    ['pole 100 mm x 3 m @ 10 m/s -> 9 N', { ...pole, speed: '10 m/s', force: '9 N' }],
+    ['TWS 20 kn BS 14 kn', { windKind: 'true', speed: '20 kn', boatSpeed: '14 kn' }],
     ['a pole of 0.8 m2', { shape: 'roundBar', area: '0.8 m2' }],
     ['16 posts of 0.0175 m2 each', { shape: 'roundBar', count: '16', area: '0.0175 m2', areaOf: 'each' }],
     ['0.563 hp, 420 watts', { horsepower: '0.563 hp', power: '420 W' }],
@@ -67,6 +70,8 @@ describe('a scribble', () => {
     ['speed 12 m/s, Cd', 'Cd', 'No number that fits', { speed: '12 m/s' }],
     ['sphere or cube', 'cube', 'Shape has a value already', { shape: 'sphere' }],
     ['0.6', '0.6', 'without a unit or a name', {}],
+    ['P = 24 x 10 = 240 W', '24 x 10', 'only the answer is read', { power: '240 W' }],
+    ['q = 60 Pa, 24 N', '60 Pa', 'A pressure', { force: '24 N' }],
     ['16 tall posts', 'tall', 'No number that fits', { shape: 'roundBar', count: '16' }],
   ])('“%s” leaves “%s” and says why', (text, puzzling, reason, texts) => {
     const reading = readScribble(text);
@@ -76,6 +81,17 @@ describe('a scribble', () => {
       text: puzzling,
       reason: expect.stringContaining(reason) as string,
     });
+  });
+
+  it.each<readonly [string, EnvelopeTexts]>([
+    ['P = F V = 24 x 10 = 240 W', { power: '240 W' }],
+    ['½ rho V² Cd A = 0.5 x 1.2 x 100 x 0.5 x 0.8 = 24 N', { force: '24 N' }],
+    ['F = 0.5·1.2·100·0.4 = 24 N', { force: '24 N' }],
+    ['F = 60 Pa × 0.4 m2 = 24 N', { area: '0.4 m2', force: '24 N' }],
+    ['0.8 m2 + 0.6 m2 = 1.4 m2, 420 W', { area: '1.4 m2', power: '420 W' }],
+    ['A = 0.1 m x 3 m = 0.3 m2', { width: '0.1 m', length: '3 m', area: '0.3 m2' }],
+  ])('of “%s” takes the answers, not the factors and parts before them', (text, texts) => {
+    expect(readScribble(text).texts).toEqual(texts);
   });
 
   it('says which of two lengths was taken for which, and that bare horsepower is mechanical', () => {
