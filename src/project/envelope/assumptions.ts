@@ -1,6 +1,7 @@
 import { shapeFacts } from './envelopeShapes';
 import { airAssumption } from './envelopeAir';
-import type { EnvelopeNumbers } from './readEnvelope';
+import { fromSi, toSi } from '../../units/convert';
+import type { EnvelopeNumbers, WrittenNumber } from './readEnvelope';
 import { countOf, isAreaOfEach } from './workOutArea';
 import type { WorkedEnvelope } from './workOut';
 
@@ -49,10 +50,21 @@ const area: Assumption = (numbers) => {
   }
 };
 
-const horsepower: Assumption = ({ horsepower: written }) =>
-  written?.unit === 'hp'
-    ? 'Horsepower is taken as the mechanical one, 745.7 W; the metric one is 735.5 W.'
-    : null;
+const horsepower: Assumption = ({ horsepower: written, power }) => {
+  if (written?.unit !== 'hp') return null;
+  const taken = 'Horsepower is taken as the mechanical one, 745.7 W; the metric one is 735.5 W.';
+  return isRatherMetric(written, power)
+    ? `${taken} The watts as written make this number in metric ones.`
+    : taken;
+};
+
+/** Watts taken to the digit: rounded ones leave room for both horsepowers, which lie 1.4 % apart. */
+function isRatherMetric({ lowSi, highSi }: WrittenNumber, power: WrittenNumber | null): boolean {
+  if (power === null) return false;
+  const holds = (unit: 'hp' | 'PS'): boolean =>
+    power.valueSi >= toSi(fromSi(lowSi, 'hp'), unit) && power.valueSi <= toSi(fromSi(highSi, 'hp'), unit);
+  return holds('PS') && !holds('hp');
+}
 
 const bareUnits: Assumption = ({ area: written, dragArea, force, power, density }) => {
   const names = (

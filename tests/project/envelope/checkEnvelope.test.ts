@@ -258,4 +258,14 @@ describe('the table over speeds', () => {
     expect((rows[4]?.envelopeForceN ?? 0) / (rows[0]?.envelopeForceN ?? 1)).toBeCloseTo(9, 10);
     expect((rows[4]?.envelopeAirPowerW ?? 0) / (rows[0]?.envelopeAirPowerW ?? 1)).toBeCloseTo(27, 10);
   });
+
+  it.each([
+    ['0.571 hp', true],
+    ['0.563 hp', false],
+    ['0.57 hp', true],
+    ['0.56 hp', false],
+  ])('tells that 420 W and %s go together in metric horsepower: %s', (horsepower, isMetric) => {
+    const { assumptions } = checkOf({ power: '420 W', horsepower });
+    expect(assumptions.some((each) => each.includes('in metric ones'))).toBe(isMetric);
+  });
 });
