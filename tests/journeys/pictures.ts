@@ -130,3 +130,17 @@ test('envelope-phone', async ({ page }) => {
   await expect(page.getByRole('region', { name: 'How it stands' })).toContainText('knots');
   await picture(page, 'envelope-phone');
 });
+
+test('fairing-bench', async ({ page }) => {
+  await page.goto('/#place=fairing');
+  await expect(page.getByRole('heading', { name: 'Fairing bench', level: 2 })).toBeVisible();
+  await expect(page.getByText('apparent wind angle from the bow').first()).toBeVisible();
+  await picture(page, 'fairing-bench');
+});
+
+test('quick-add', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('/#place=survey');
+  await expect(page.getByRole('heading', { name: 'Quick add' })).toBeVisible();
+  await picture(page, 'quick-add');
+});
