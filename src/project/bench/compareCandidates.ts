@@ -4,7 +4,7 @@ import { rowOf, savingOf, type Result, type RowResult } from '../../physics/ledg
 import { asSailed, type FittingState } from '../core/fittingState';
 import type { Project } from '../file/schema';
 import { solveProjectCondition } from '../ledger/conditionSummary';
-import { chooseConditions, type ChosenConditions } from '../ledger/projectLedger';
+import { chooseConditions, type ChosenConditions } from '../ledger/chooseConditions';
 import type { LedgerBasis } from '../ledger/ledgerTypes';
 import { rowEvaluator } from '../ledger/rowEvaluator';
 import { alongWindResult, windAtMember, type CourseAngles } from './alongWind';

@@ -2,7 +2,7 @@ import type { MemberTrace } from '../../physics/fitting/memberTrace';
 import { asSailed } from '../core/fittingState';
 import type { Project } from '../file/schema';
 import { solveProjectCondition } from '../ledger/conditionSummary';
-import { chooseConditions } from '../ledger/projectLedger';
+import { chooseConditions } from '../ledger/chooseConditions';
 import type { LedgerBasis } from '../ledger/ledgerTypes';
 import { rowEvaluator } from '../ledger/rowEvaluator';
 import type { BenchMember } from './benchTypes';

@@ -13,18 +13,10 @@ import type { FittingState } from '../core/fittingState';
 import type { Project, ProjectFitting, ProjectZone } from '../file/schema';
 import type { FittingStates } from '../refit/applyItem';
 import { applyPlan, shelterLost, statesAsSailed, type AppliedPlan } from '../refit/applyPlan';
-import { solveProjectCondition } from './conditionSummary';
-import type {
-  BasisPart,
-  LedgerBasis,
-  LedgerQuestion,
-  LedgerRow,
-  LedgerSide,
-  ProjectLedger,
-  ZoneSum,
-} from './ledgerTypes';
+import { chooseConditions } from './chooseConditions';
+import type { BasisPart, LedgerQuestion, LedgerRow, LedgerSide, ProjectLedger, ZoneSum } from './ledgerTypes';
 import { planAccount } from './planAccount';
-import { rowEvaluator, type RowEvaluator, type WeightedCondition } from './rowEvaluator';
+import { rowEvaluator, type RowEvaluator } from './rowEvaluator';
 
 export type LedgerAnswer =
   | { readonly ok: true; readonly ledger: ProjectLedger }
@@ -76,42 +68,6 @@ function present<T>(values: readonly (T | null)[]): T[] {
 }
 
 /** The conditions of a basis with their shares of the time, or why there are none. */
-export type ChosenConditions =
-  | {
-      readonly ok: true;
-      readonly conditions: readonly WeightedCondition[];
-      readonly parts: readonly BasisPart[];
-    }
-  | { readonly ok: false; readonly errors: readonly { readonly path: string; readonly message: string }[] };
-
-/** Solves the conditions of a basis; those without hours are left out. */
-export function chooseConditions(project: Project, basis: LedgerBasis): ChosenConditions {
-  if (basis.kind === 'profile' && project.profile === null) {
-    return { ok: false, errors: [{ path: 'profile', message: 'The project has no course profile.' }] };
-  }
-  const entries =
-    basis.kind === 'condition'
-      ? [{ conditionId: basis.conditionId, hours: null }]
-      : (project.profile?.entries ?? []).filter(({ hours }) => hours > 0);
-  const allHours = entries.reduce((sum, { hours }) => sum + (hours ?? 0), 0);
-  const parts: BasisPart[] = [];
-  const conditions: WeightedCondition[] = [];
-  for (const { conditionId, hours } of entries) {
-    const condition = project.conditions.find(({ id }) => id === conditionId);
-    if (condition === undefined) {
-      return {
-        ok: false,
-        errors: [{ path: 'conditions', message: `There is no condition ${conditionId}.` }],
-      };
-    }
-    const solved = solveProjectCondition(project, condition);
-    const weight = hours === null ? 1 : hours / allHours;
-    parts.push({ summary: solved.summary, hours, weight });
-    conditions.push({ solved, weight });
-  }
-  return { ok: true, conditions, parts };
-}
-
 type ChosenPlans =
   | {
       readonly ok: true;

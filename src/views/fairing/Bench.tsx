@@ -133,7 +133,13 @@ const Charts = memo(function Charts({ model, settled, currency, isOtherTack, com
         isOtherTack={isOtherTack}
         hasFullPrice={comparison?.hasFullPrice === true}
       />
-      <AnglePart model={model} currency={currency} isOtherTack={isOtherTack} about={about} />
+      <AnglePart
+        model={model}
+        settled={settled}
+        currency={currency}
+        isOtherTack={isOtherTack}
+        about={about}
+      />
       <SpeedPart model={settled} currency={currency} isOtherTack={isOtherTack} about={about} />
       <Part title="Over the course">
         <CoursePart rows={comparison?.rows ?? []} currency={currency} />

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { benchCrossings } from '../../project/bench/benchCrossings';
 import { sweepCandidate } from '../../project/bench/benchSweep';
 import type { Currency, SweepOver, SweepQuestion } from '../../project/bench/benchTypes';
@@ -14,22 +14,34 @@ interface SweepPartProps {
   readonly about: string;
 }
 
-/** Sweeps and crossings of all candidates; the core remembers those of candidates that did not change. */
+/**
+ * Sweeps and crossings of all candidates; the core remembers those of candidates that did not change.
+ * @param settled candidates at rest: a crossing is sought by bisection, and not for one that a slider is moving.
+ */
 function useSwept(
   model: BenchModel,
   over: SweepOver,
   isOtherTack: boolean,
+  settled: readonly Candidate[] = model.candidates,
 ): { readonly swept: readonly SweptCandidate[]; readonly messages: readonly string[] } {
-  return useMemo(() => sweepAll(model, sweepQuestion(model, over, isOtherTack)), [model, over, isOtherTack]);
+  return useMemo(
+    () => sweepAll(model, sweepQuestion(model, over, isOtherTack), settled),
+    [model, over, isOtherTack, settled],
+  );
 }
 
-function sweepAll(model: BenchModel, question: SweepQuestion): ReturnType<typeof useSwept> {
+function sweepAll(
+  model: BenchModel,
+  question: SweepQuestion,
+  settled: readonly Candidate[],
+): ReturnType<typeof useSwept> {
   const swept: SweptCandidate[] = [];
   const messages: string[] = [];
   for (const candidate of model.candidates) {
     const answer = sweepCandidate(model.project, model.member, candidate, question);
     if (answer.ok) {
-      swept.push({ candidate, sweep: answer.sweep, crossings: crossingsOf(model, candidate, question) });
+      const crossings = settled.includes(candidate) ? crossingsOf(model, candidate, question) : [];
+      swept.push({ candidate, sweep: answer.sweep, crossings });
     } else messages.push(`${candidate.name}: ${answer.message}`);
   }
   return { swept, messages: [...new Set(messages)] };
@@ -44,9 +56,15 @@ function crossingsOf(
   return benchCrossings(project, member, candidate, question);
 }
 
+interface AnglePartProps extends SweepPartProps {
+  /** The model once it has come to rest: its crossings are named. */
+  readonly settled: BenchModel;
+}
+
 /** Against the apparent wind angle, with every crossing named. */
-export function AnglePart({ model, currency, isOtherTack, about }: SweepPartProps) {
-  const { swept, messages } = useSwept(model, 'apparentAngle', isOtherTack);
+export function AnglePart({ model, settled, currency, isOtherTack, about }: AnglePartProps) {
+  const { swept, messages } = useSwept(model, 'apparentAngle', isOtherTack, settled.candidates);
+  const atRest = useSwept(settled, 'apparentAngle', isOtherTack);
   return (
     <>
       <SweepFigure
@@ -59,7 +77,7 @@ export function AnglePart({ model, currency, isOtherTack, about }: SweepPartProp
       {messages.map((message) => (
         <p key={message}>{message}</p>
       ))}
-      <CrossingWords swept={swept} chosenId={model.chosen.id} currency={currency} />
+      <CrossingWords swept={atRest.swept} chosenId={settled.chosen.id} currency={currency} />
     </>
   );
 }
@@ -71,7 +89,7 @@ interface CrossingWordsProps {
 }
 
 /** The chosen candidate in every currency, the others in the one that is drawn. */
-function CrossingWords({ swept, chosenId, currency }: CrossingWordsProps) {
+const CrossingWords = memo(function CrossingWords({ swept, chosenId, currency }: CrossingWordsProps) {
   const compared = swept.filter(({ crossings }) => crossings.length > 0);
   if (compared.length === 0) return null;
   const chosen = compared.find(({ candidate }) => candidate.id === chosenId);
@@ -102,10 +120,10 @@ function CrossingWords({ swept, chosenId, currency }: CrossingWordsProps) {
       )}
     </section>
   );
-}
+});
 
 /** Against the wind's speed and the boat's. */
-export function SpeedPart({ model, currency, isOtherTack, about }: SweepPartProps) {
+export const SpeedPart = memo(function SpeedPart({ model, currency, isOtherTack, about }: SweepPartProps) {
   const overWind = useSwept(model, 'apparentSpeed', isOtherTack);
   const overBoat = useSwept(model, 'boatSpeed', isOtherTack);
   const shared = { chosenId: model.chosen.id, currency, about, heightPx: 190 };
@@ -115,4 +133,4 @@ export function SpeedPart({ model, currency, isOtherTack, about }: SweepPartProp
       <SweepFigure swept={overBoat.swept} {...shared} />
     </div>
   );
-}
+});

@@ -11,6 +11,7 @@ import { serveBuild, withoutPhysics, type ServedBuild } from './builds';
 import { cases } from './cases';
 import { measureCase, openBuild, type Measured, type OpenBuild } from './measure';
 import { quantile, resultLine, tableHead } from './report';
+import { measureSlider, reportSlider } from './slider';
 import { measureTurning, reportTurning } from './turning';
 
 /** How many times slower the processor is made, and what 95 of 100 inputs may take at most, ms. */
@@ -64,6 +65,7 @@ async function main(): Promise<number> {
     if (shipped === undefined) throw new Error('no build');
     const missed = isAsked({ name: 'turning' }) ? reportTurning(await measureTurning(shipped)) : [];
     missed.push(...(await measureAll(builds)));
+    if (isAsked({ name: 'slider' })) missed.push(...reportSlider(await measureSlider(shipped)));
     console.log(`\nload ${loadText()} at the end`);
     for (const miss of missed) console.error(`missed: ${miss}`);
     return missed.length === 0 ? 0 : 1;

@@ -16,7 +16,7 @@ async function showPane(page: Page, name: string): Promise<void> {
 }
 
 /** A long ledger draws only the rows in sight: turns the wheel until the row is among them. */
-async function pickRow(page: Page, name: string): Promise<void> {
+export async function pickRow(page: Page, name: string): Promise<void> {
   const row = page.getByRole('button', { name, exact: true });
   await page.locator('.ledger-scroll').hover();
   for (let turn = 0; turn < 40 && !(await row.isVisible()); turn += 1) {
@@ -85,24 +85,4 @@ const windTriangle: Case = {
   finish: (page) => page.mouse.up(),
 };
 
-/**
- * Six candidates on the fairing bench, and the thickness ratio of one slid to and fro: 181 angles of it are worked out anew,
- * those of the others are remembered.
- */
-const benchSlider: Case = {
-  name: 'slider of the fairing bench, a key',
-  prepare: async (page) => {
-    await pickRow(page, editedName);
-    await page.getByRole('link', { name: 'Put on the bench' }).click();
-    const add = page.getByRole('button', { name: 'Put on the bench' });
-    await add.waitFor();
-    for (let turn = 0; turn < 6 && (await add.isEnabled()); turn += 1) await add.click();
-    await page.getByRole('slider', { name: 'Thickness over chord, slider' }).focus();
-    return (turn) => page.keyboard.press(turn % 2 === 0 ? 'ArrowLeft' : 'ArrowRight');
-  },
-  finish: async (page) => {
-    await page.getByRole('link', { name: 'Ledger' }).click();
-  },
-};
-
-export const cases: readonly Case[] = [diameter, windSpeed, windTriangle, benchSlider];
+export const cases: readonly Case[] = [diameter, windSpeed, windTriangle];
