@@ -97,7 +97,7 @@ export function wantField(path: string | null): void {
 export type Owner =
   | { readonly kind: 'fitting' | 'zone' | 'condition' | 'plan'; readonly id: string; readonly name: string }
   | { readonly kind: 'item'; readonly id: string; readonly planId: string; readonly name: string }
-  | { readonly kind: 'course' | 'methods' | 'quick' | 'survey' };
+  | { readonly kind: 'course' | 'methods' | 'quick' | 'survey' | 'bench' };
 
 /** What a text was typed for; null when the project does not have it, as after a deletion that may be taken back. */
 export function ownerOf(project: Project, path: string): Owner | null {
@@ -112,9 +112,11 @@ export function ownerOf(project: Project, path: string): Owner | null {
     case 'plan':
       return itemId === undefined ? ownerIn(kind, project.plans, id) : itemIn(project, id, itemId);
     case 'methods':
-    // The form of the quick entry and a table that was brought in: they stand in no list, and every project has them.
+    // The form of the quick entry, a table that was brought in, the candidates on the bench: they stand in no list of the
+    // project, and every project has them.
     case 'quick':
     case 'survey':
+    case 'bench':
       return { kind };
     default:
       return null;

@@ -97,3 +97,21 @@ test('saves a chart as SVG with its title', async ({ page }) => {
     /^Drag along the wind against apparent wind angle .+\.svg$/,
   );
 });
+
+test('keeps half-typed text of a candidate when another is chosen, and through a reload', async ({
+  page,
+}) => {
+  await page.goto('/#place=fairing');
+  const skin = page.getByLabel('Skin', { exact: true });
+  await skin.fill('thin');
+  await expect(page.getByText(/"thin" does not start with a number/)).toBeVisible();
+  await page.getByRole('radio', { name: 'As it stands' }).check();
+  await expect(skin).toHaveCount(0);
+  await expect(page.getByText(/1 field is half-typed: Skin/)).toBeVisible();
+  await page.getByRole('radio', { name: 'Fairing, turning' }).check();
+  await expect(skin).toHaveValue('thin');
+  // What is typed is written a moment after the last key.
+  await page.waitForTimeout(1500);
+  await page.reload();
+  await expect(skin).toHaveValue('thin');
+});

@@ -10,16 +10,18 @@ export function openTyped(path: string): void {
   if (owner === null) return;
   if (owner.kind === 'quick' || owner.kind === 'survey') {
     goTo('survey');
+  } else if (owner.kind === 'bench') {
+    goTo('fairing');
   } else {
     goTo('ledger');
     showOwner(owner);
     bringUp('side');
   }
-  // The table of a survey has many cells and stands open: there is no one field to go to.
-  if (owner.kind !== 'survey') wantField(path);
+  // The table of a survey has many cells and stands open, and the bench shows one candidate: there is no one field to go to.
+  if (owner.kind !== 'survey' && owner.kind !== 'bench') wantField(path);
 }
 
-function showOwner(owner: Exclude<Owner, { kind: 'quick' | 'survey' }>): void {
+function showOwner(owner: Exclude<Owner, { kind: 'quick' | 'survey' | 'bench' }>): void {
   const store = useAppStore.getState();
   switch (owner.kind) {
     case 'fitting':

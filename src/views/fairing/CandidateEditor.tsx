@@ -46,6 +46,7 @@ export function CandidateEditor(props: CandidateEditorProps) {
       <h3>{chosen.name}</h3>
       <CandidateFields
         key={chosen.id}
+        memberId={member.fitting.id}
         candidate={chosen}
         problems={problems}
         currencyName={currencyName}

@@ -19,19 +19,25 @@ import { MassFields } from './MassFields';
 import { SliderField } from './SliderField';
 
 interface CandidateFieldsProps<Kind extends Candidate = Candidate> {
+  /** Of the fitting on the bench: another one's candidates go by the same ids. */
+  readonly memberId: string;
   readonly candidate: Kind;
   readonly problems: readonly CandidateProblem[];
   readonly currencyName: string;
   readonly onChange: (next: Candidate) => void;
 }
 
-function tieOf(problems: readonly CandidateProblem[]): Tie {
-  return (field) => ({ error: problems.find((problem) => problem.field === field)?.message });
+function tieOf(problems: readonly CandidateProblem[], about: string): Tie {
+  return (field) => ({
+    error: problems.find((problem) => problem.field === field)?.message,
+    typedFor: `bench/${about}.${field}`,
+  });
 }
 
 /** Everything about a candidate that can be typed or slid. */
-export function CandidateFields({ candidate, problems, currencyName, onChange }: CandidateFieldsProps) {
-  const tie = tieOf(problems);
+export function CandidateFields(props: CandidateFieldsProps) {
+  const { memberId, candidate, problems, currencyName, onChange } = props;
+  const tie = tieOf(problems, `${memberId}-${candidate.id}`);
   return (
     <div className="bench-fields">
       <div className="field-wide">

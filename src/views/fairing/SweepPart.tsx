@@ -129,8 +129,29 @@ export const SpeedPart = memo(function SpeedPart({ model, currency, isOtherTack,
   const shared = { chosenId: model.chosen.id, currency, about, heightPx: 190 };
   return (
     <div className="bench-pair">
-      <SweepFigure swept={overWind.swept} {...shared} />
-      <SweepFigure swept={overBoat.swept} {...shared} />
+      <div>
+        <SweepFigure swept={overWind.swept} {...shared} />
+        <SpeedCrossings swept={overWind.swept} currency={currency} />
+      </div>
+      <div>
+        <SweepFigure swept={overBoat.swept} {...shared} />
+        <SpeedCrossings swept={overBoat.swept} currency={currency} />
+      </div>
     </div>
   );
 });
+
+/** Every candidate in the currency that is drawn. */
+function SpeedCrossings({ swept, currency }: Omit<CrossingWordsProps, 'chosenId'>) {
+  const lines = swept.flatMap(({ candidate, crossings }) => {
+    const text = crossings.find((each) => each.currency === currency)?.text;
+    return text === undefined ? [] : [{ id: candidate.id, words: `${candidate.name}: ${text}` }];
+  });
+  return (
+    <ul className="bench-crossings">
+      {lines.map(({ id, words }) => (
+        <li key={id}>{words}</li>
+      ))}
+    </ul>
+  );
+}

@@ -5,8 +5,8 @@ import type {
   SectionCandidate,
 } from '../../project/bench/candidates';
 
-/** The complaint that stands beside a field, if there is one. */
-export type Tie = (field: string) => { readonly error: string | undefined };
+/** The complaint that stands beside a field, if there is one, and what half-typed text in it is kept for. */
+export type Tie = (field: string) => { readonly error: string | undefined; readonly typedFor: string };
 
 /** What the fields of a kind of candidate are handed. */
 export interface KindFieldsProps<Kind extends Candidate = Candidate> {
