@@ -46,8 +46,19 @@ export interface AxisArea {
 
 export type BodyAxes = readonly [x: AxisArea, y: AxisArea, z: AxisArea];
 
-/** Frontal areas and coefficients of a bluff body. A typed coefficient is a doubt of its own, the handbook's is shared. */
+const known = new WeakMap<BluffBodyShape, BodyAxes>();
+
+/**
+ * Frontal areas and coefficients of a bluff body, worked out once for a shape. A typed coefficient is a doubt of its own,
+ * the handbook's is shared.
+ */
 export function bodyAxes(shape: BluffBodyShape): BodyAxes {
+  const axes = known.get(shape) ?? axesOf(shape);
+  known.set(shape, axes);
+  return axes;
+}
+
+function axesOf(shape: BluffBodyShape): BodyAxes {
   const { cornerRadiusM, coefficients, coefficientDoubtId } = shape;
   const [length, width, height] = [shape.length.valueM, shape.width.valueM, shape.height.valueM];
   return [

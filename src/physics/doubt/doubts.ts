@@ -83,32 +83,24 @@ export function differenceOfDoubts(a: readonly DoubtChange[], b: readonly DoubtC
   ]);
 }
 
-/** The ends of the range of a difference, a - b, in one entry: those of `differenceOfDoubts`, without the other entries. */
+/**
+ * The ends of the range of a difference, a - b, in one entry: those of `differenceOfDoubts`, without the other entries.
+ * Each list names a source once, as those of a result do.
+ */
 export function endsOfDifference(
   a: readonly DoubtChange[],
   b: readonly DoubtChange[],
   key: DoubtedKey,
 ): Range {
-  const byId = new Map<string, { up: number; down: number }>();
-  for (const { id, up, down } of a) addEntry(byId, id, up[key], down[key]);
-  for (const { id, up, down } of b) addEntry(byId, id, -up[key], -down[key]);
   const sum = emptySum();
-  for (const { up, down } of byId.values()) addSource(sum, up, down);
-  return endsOf(sum);
-}
-
-function addEntry(
-  byId: Map<string, { up: number; down: number }>,
-  id: string,
-  up: number,
-  down: number,
-): void {
-  const known = byId.get(id);
-  if (known === undefined) byId.set(id, { up, down });
-  else {
-    known.up += up;
-    known.down += down;
+  for (const { id, up, down } of a) {
+    const shared = b.find((other) => other.id === id);
+    addSource(sum, up[key] - (shared?.up[key] ?? 0), down[key] - (shared?.down[key] ?? 0));
   }
+  for (const { id, up, down } of b) {
+    if (!a.some((other) => other.id === id)) addSource(sum, -up[key], -down[key]);
+  }
+  return endsOf(sum);
 }
 
 /**

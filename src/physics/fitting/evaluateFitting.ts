@@ -1,10 +1,10 @@
 import type { ConditionStates } from '../condition/conditionStates';
 import type { DoubtChange } from '../doubt/doubts';
 import type { FittingInput } from './fittingInput';
-import { inputDoubts, itemForces, layFitting, sumsDifference } from './itemForces';
+import { changeBetween, inputDoubts, itemForces, layFitting, type LaidFitting } from './itemForces';
 import { memberTrace, type MemberTrace } from './memberTrace';
 import { noticesOf, type Notice } from './notice';
-import { changeOf, outcomeOf, type Outcome, type Sums } from './outcome';
+import { outcomeOf, type Outcome, type Sums } from './outcome';
 import { sumMean, type LaidMembers, type Methods } from './sumFitting';
 
 /** The whole result for one fitting in one condition: what it does on the mean, deployed and stowed, and every doubt. */
@@ -30,10 +30,19 @@ export function evaluateFitting(
   methods: Methods,
   dutyFraction: number,
 ): FittingTrace {
+  return evaluateLaid(layFitting(fitting, states.best), states, methods, dutyFraction);
+}
+
+/** The same for a fitting that is laid already, in a condition of the heel, leeway, tack and rise that it was laid for. */
+export function evaluateLaid(
+  laidFitting: LaidFitting,
+  states: ConditionStates,
+  methods: Methods,
+  dutyFraction: number,
+): FittingTrace {
   const { best } = states;
+  const { fitting, laid } = laidFitting;
   const members: MemberTrace[] = [];
-  const laidFitting = layFitting(fitting, best);
-  const { laid } = laidFitting;
   const { deployed, stowed, mean, coefficientDoubts } = itemForces(
     laidFitting,
     best,
@@ -69,7 +78,7 @@ function airDoubts(
 ): DoubtChange[] {
   return states.variants.map(({ id, up, down }) => ({
     id,
-    up: changeOf(sumsDifference(sumMean(fitting, laid, up, methods, duty), mean), states.best),
-    down: changeOf(sumsDifference(sumMean(fitting, laid, down, methods, duty), mean), states.best),
+    up: changeBetween(sumMean(fitting, laid, up, methods, duty), mean, states.best),
+    down: changeBetween(sumMean(fitting, laid, down, methods, duty), mean, states.best),
   }));
 }

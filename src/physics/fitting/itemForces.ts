@@ -2,7 +2,7 @@ import type { SailingState } from '../condition/sailingState';
 import { endsDoubtId, endTableDoubtId } from '../doubt/doubtSource';
 import type { DoubtChange } from '../doubt/doubts';
 import { isMemberShape, type FittingInput } from './fittingInput';
-import { addSums, changeOf, zeroSums, type Change, type Sums } from './outcome';
+import { addSums, changeOf, clearSums, zeroSums, type Change, type Sums } from './outcome';
 import { ownVariants } from './ownDoubts';
 import type { CoefficientDoubts } from './pointForce';
 import {
@@ -99,14 +99,19 @@ export function inputDoubts(
 
 function collected(doubts: CoefficientDoubts, weight: number, state: SailingState): DoubtChange[] {
   if (weight === 0) return [];
-  return [...doubts].map(([id, { up, down }]) => ({
-    id,
-    up: changeOf(weighted(up, weight), state),
-    down: changeOf(weighted(down, weight), state),
-  }));
+  const changes: DoubtChange[] = [];
+  for (const [id, { up, down }] of doubts) {
+    changes.push({
+      id,
+      up: changeOf(weighted(up, weight), state),
+      down: changeOf(weighted(down, weight), state),
+    });
+  }
+  return changes;
 }
 
 function weighted(sums: Sums, weight: number): Sums {
+  if (weight === 1) return sums;
   const out = zeroSums();
   addSums(out, sums, weight);
   return out;
@@ -127,10 +132,15 @@ function endDoubts(
   const { shape } = fitting;
   if (!isMemberShape(shape) || !shape.ends.includes('free')) return [];
   const other: Methods = { ...methods, ends: methods.ends === 'dnv' ? 'en' : 'dnv' };
-  const up = sumsDifference(sumMean(fitting, laid, state, other, duty), mean);
-  const deployed = sumsDifference(mean, weighted(sumStowed(fitting, state), 1 - duty));
+  const deployed = zeroSums();
+  addSums(deployed, mean, 1);
+  addSums(deployed, sumStowed(fitting, state), duty - 1);
   return [
-    { id: endsDoubtId, up: changeOf(up, state), down: changeOf(zeroSums(), state) },
+    {
+      id: endsDoubtId,
+      up: changeBetween(sumMean(fitting, laid, state, other, duty), mean, state),
+      down: changeOf(zeroSums(), state),
+    },
     {
       id: endTableDoubtId,
       up: changeOf(weighted(deployed, endTableDoubt), state),
@@ -148,7 +158,7 @@ function ownDoubts(
 ): DoubtChange[] {
   if (duty === 0) return [];
   const changed = (variant: FittingInput, laid: LaidMembers): Change =>
-    changeOf(sumsDifference(sumMean(variant, laid, state, methods, duty), mean), state);
+    changeBetween(sumMean(variant, laid, state, methods, duty), mean, state);
   return variants.map(({ id, up, upLaid, down, downLaid }) => ({
     id,
     up: changed(up, upLaid),
@@ -156,9 +166,12 @@ function ownDoubts(
   }));
 }
 
-/** a - b, entry by entry. */
-export function sumsDifference(a: Sums, b: Sums): Sums {
-  const out = weighted(a, 1);
-  addSums(out, b, -1);
-  return out;
+const scratchDifference = zeroSums();
+
+/** The change of the outcome from sums b to sums a. */
+export function changeBetween(a: Sums, b: Sums, state: SailingState): Change {
+  clearSums(scratchDifference);
+  addSums(scratchDifference, a, 1);
+  addSums(scratchDifference, b, -1);
+  return changeOf(scratchDifference, state);
 }

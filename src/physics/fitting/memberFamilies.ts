@@ -37,12 +37,24 @@ export interface PreparedMember {
   readonly doubtIds: readonly string[];
 }
 
+interface Remembered extends PreparedMember {
+  readonly surface: FairingSurface;
+}
+
+const known = new WeakMap<MemberShape, Remembered>();
+
+/** Prepared once for a shape: the air and the doubts ask for the same shape many times over. */
 export function prepareMember(shape: MemberShape, surface: FairingSurface): PreparedMember {
+  const before = known.get(shape);
+  if (before?.surface === surface) return before;
   const { coefficient, coefficientDoubtId } = shape;
-  return {
+  const prepared = {
+    surface,
     section: sectionOf(shape, surface),
     doubtIds: coefficient === null ? sharedDoubtIds[familyOf(shape)] : [coefficientDoubtId],
   };
+  known.set(shape, prepared);
+  return prepared;
 }
 
 /** A rod among the wires is a round bar, with its regimes and its doubts. */

@@ -21,6 +21,18 @@ export function zeroSums(): Sums {
   return { fx: 0, fy: 0, fz: 0, mx: 0, my: 0, mz: 0, airPower: 0, windPower: 0 };
 }
 
+/** Sets sums that are used again back to nothing. */
+export function clearSums(sums: Sums): void {
+  sums.fx = 0;
+  sums.fy = 0;
+  sums.fz = 0;
+  sums.mx = 0;
+  sums.my = 0;
+  sums.mz = 0;
+  sums.airPower = 0;
+  sums.windPower = 0;
+}
+
 /** Adds `factor` times `part` into `into`. */
 export function addSums(into: Sums, part: Sums, factor: number): void {
   into.fx += factor * part.fx;

@@ -16,7 +16,7 @@ import type { FairingSurface } from '../section/fairingAligned';
 import { directionOf, isMemberShape, type FittingInput, type MemberShape } from './fittingInput';
 import { prepareMember } from './memberFamilies';
 import { freeSetting, settingAt, sideSettings, type Setting } from './localWind';
-import { addSums, zeroSums, type Sums } from './outcome';
+import { addSums, clearSums, zeroSums, type Sums } from './outcome';
 import type { CoefficientDoubts } from './pointForce';
 
 /** The choices where published sources differ. */
@@ -44,7 +44,10 @@ export function layMembers(
   );
 }
 
-/** Called after each dry member with what it added and where; `point` is filled for bars only. */
+/**
+ * Called after each dry member with what it added and where; `point` is filled for bars only. Sums and point are used
+ * again for the next member: a visitor keeps neither.
+ */
 export type MemberVisitor = (
   geometry: MemberGeometry,
   setting: Setting,
@@ -53,6 +56,7 @@ export type MemberVisitor = (
 ) => void;
 
 const scratchPoint = emptyMemberPoint();
+const scratchSums = zeroSums();
 
 /**
  * Sums the force and moment of the deployed fitting in one state of the air, member by member at its own place.
@@ -75,11 +79,10 @@ export function sumDeployed(
       addMember(geometry, setting, total, scratchPoint);
       continue;
     }
-    const sums = zeroSums();
-    const point = emptyMemberPoint();
-    const dry = addMember(geometry, setting, sums, point);
-    addSums(total, sums, 1);
-    if (dry) visit(geometry, setting, sums, point);
+    clearSums(scratchSums);
+    const dry = addMember(geometry, setting, scratchSums, scratchPoint);
+    addSums(total, scratchSums, 1);
+    if (dry) visit(geometry, setting, scratchSums, scratchPoint);
   }
   return total;
 }

@@ -159,6 +159,36 @@ function stripAt(
   section.strip(scratchFlow, strip, withBand);
 }
 
+/** What one strip of a member carries and which way, reused from strip to strip: nothing is made anew in the inner loop. */
+interface StripLoad {
+  /** Local wind square to the axis, m/s, and the same turned a quarter about the axis: the way of a lift. */
+  normalX: number;
+  normalY: number;
+  normalZ: number;
+  liftX: number;
+  liftY: number;
+  liftZ: number;
+  /** N s/m: times a coefficient and a speed square to the axis, a force. */
+  pressureArea: number;
+  drag: number;
+  lift: number;
+  /** Along the axis, N. */
+  friction: number;
+}
+
+const scratchLoad: StripLoad = {
+  normalX: 0,
+  normalY: 0,
+  normalZ: 0,
+  liftX: 0,
+  liftY: 0,
+  liftZ: 0,
+  pressureArea: 0,
+  drag: 0,
+  lift: 0,
+  friction: 0,
+};
+
 function addStrip(
   node: MemberNode,
   geometry: MemberGeometry,
@@ -170,7 +200,6 @@ function addStrip(
   doubts: CoefficientDoubts | null,
 ): void {
   const { axisX, axisY, axisZ, lengthM } = geometry;
-  const { x, y, z } = node;
   const wind = windAtLog(state, setting, node.logHeight, scratchWind);
   const axial = wind.localX * axisX + wind.localY * axisY;
   const normalX = wind.localX - axial * axisX;
@@ -182,51 +211,91 @@ function addStrip(
   stripAt(cross, speed, incidenceRad, run.section, scratchStrip, doubts !== null);
   const pressureLength = 0.5 * state.air.densityKgM3 * node.weight * lengthM;
   const pressureSpeed = run.inclined === 'cross-flow' ? cross : speed;
-  const pressureArea = pressureLength * middle.endFactor * run.section.referenceWidthM * pressureSpeed;
-  const friction = pressureLength * middle.frictionBest * run.section.perimeterM * Math.abs(axial) * axial;
-  const liftX = axisY * normalZ - axisZ * normalY;
-  const liftY = axisZ * normalX - axisX * normalZ;
-  const liftZ = axisX * normalY - axisY * normalX;
-  const drag = pressureArea * scratchStrip.drag;
-  const lift = pressureArea * scratchStrip.lift;
-  addPointForce(
-    sums,
-    drag * normalX + lift * liftX + friction * axisX,
-    drag * normalY + lift * liftY + friction * axisY,
-    drag * normalZ + lift * liftZ + friction * axisZ,
-    x,
-    y,
-    z,
-    wind,
-  );
+  const load = scratchLoad;
+  load.normalX = normalX;
+  load.normalY = normalY;
+  load.normalZ = normalZ;
+  load.liftX = axisY * normalZ - axisZ * normalY;
+  load.liftY = axisZ * normalX - axisX * normalZ;
+  load.liftZ = axisX * normalY - axisY * normalX;
+  load.pressureArea = pressureLength * middle.endFactor * run.section.referenceWidthM * pressureSpeed;
+  load.drag = scratchStrip.drag;
+  load.lift = scratchStrip.lift;
+  load.friction = pressureLength * middle.frictionBest * run.section.perimeterM * Math.abs(axial) * axial;
+  addLoad(sums, load, geometry, node);
   if (doubts === null) return;
-  const entry = coefficientEntry(doubts, run.doubtIds[scratchStrip.regime]!);
-  const addChange = (into: Sums, dragState: number, liftState: number): void => {
-    const dragChange = pressureArea * (dragState - scratchStrip.drag);
-    const liftChange = pressureArea * (liftState - scratchStrip.lift);
-    addPointForce(
-      into,
-      dragChange * normalX + liftChange * liftX,
-      dragChange * normalY + liftChange * liftY,
-      dragChange * normalZ + liftChange * liftZ,
-      x,
-      y,
-      z,
-      wind,
-    );
-  };
-  addChange(entry.up, scratchStrip.dragHigh, scratchStrip.liftHigh);
-  addChange(entry.down, scratchStrip.dragLow, scratchStrip.liftLow);
   const nearAxis = speed > 0 ? crossFlowDoubt(cross / speed) : 0;
+  addStripDoubts(doubts, run.doubtIds[scratchStrip.regime]!, load, geometry, node, nearAxis);
+  if (load.friction !== 0) addFrictionDoubt(doubts, middle, load, geometry, node);
+}
+
+/** Adds a load in the wind that was last worked out: its drag and lift square to the axis, its friction along it. */
+function addLoad(
+  into: Sums,
+  load: StripLoad,
+  { axisX, axisY, axisZ }: MemberGeometry,
+  node: MemberNode,
+): void {
+  const drag = load.pressureArea * load.drag;
+  const lift = load.pressureArea * load.lift;
+  const { friction } = load;
+  addPointForce(
+    into,
+    drag * load.normalX + lift * load.liftX + friction * axisX,
+    drag * load.normalY + lift * load.liftY + friction * axisY,
+    drag * load.normalZ + lift * load.liftZ + friction * axisZ,
+    node.x,
+    node.y,
+    node.z,
+    scratchWind,
+  );
+}
+
+/** The coefficient at its high and low state, and what the cross-flow principle may be off near the axis. */
+function addStripDoubts(
+  doubts: CoefficientDoubts,
+  doubtId: string,
+  load: StripLoad,
+  geometry: MemberGeometry,
+  node: MemberNode,
+  nearAxis: number,
+): void {
+  const { friction } = load;
+  const { drag, dragHigh, dragLow, lift, liftHigh, liftLow } = scratchStrip;
+  load.friction = 0;
+  const entry = coefficientEntry(doubts, doubtId);
+  load.drag = dragHigh - drag;
+  load.lift = liftHigh - lift;
+  addLoad(entry.up, load, geometry, node);
+  load.drag = dragLow - drag;
+  load.lift = liftLow - lift;
+  addLoad(entry.down, load, geometry, node);
   if (nearAxis > 0) {
     const principle = coefficientEntry(doubts, crossFlowDoubtId);
-    addChange(principle.up, scratchStrip.drag * (1 + nearAxis), scratchStrip.lift * (1 + nearAxis));
-    addChange(principle.down, scratchStrip.drag * (1 - nearAxis), scratchStrip.lift * (1 - nearAxis));
+    load.drag = nearAxis * drag;
+    load.lift = nearAxis * lift;
+    addLoad(principle.up, load, geometry, node);
+    load.drag = -nearAxis * drag;
+    load.lift = -nearAxis * lift;
+    addLoad(principle.down, load, geometry, node);
   }
-  if (friction === 0) return;
-  const frictionEntry = coefficientEntry(doubts, frictionDoubtId);
-  const up = friction * (roughFriction(middle.frictionReynolds) / middle.frictionBest - 1);
-  const down = friction * (laminarFriction(middle.frictionReynolds) / middle.frictionBest - 1);
-  addPointForce(frictionEntry.up, up * axisX, up * axisY, up * axisZ, x, y, z, wind);
-  addPointForce(frictionEntry.down, down * axisX, down * axisY, down * axisZ, x, y, z, wind);
+  load.friction = friction;
+}
+
+/** A rough surface at the high state, a laminar boundary layer at the low one. */
+function addFrictionDoubt(
+  doubts: CoefficientDoubts,
+  { frictionReynolds, frictionBest }: MemberPoint,
+  load: StripLoad,
+  geometry: MemberGeometry,
+  node: MemberNode,
+): void {
+  const { friction } = load;
+  const entry = coefficientEntry(doubts, frictionDoubtId);
+  load.drag = 0;
+  load.lift = 0;
+  load.friction = friction * (roughFriction(frictionReynolds) / frictionBest - 1);
+  addLoad(entry.up, load, geometry, node);
+  load.friction = friction * (laminarFriction(frictionReynolds) / frictionBest - 1);
+  addLoad(entry.down, load, geometry, node);
 }

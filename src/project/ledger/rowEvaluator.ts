@@ -1,8 +1,7 @@
-import { evaluateFitting } from '../../physics/fitting/evaluateFitting';
+import { evaluateLaid } from '../../physics/fitting/evaluateFitting';
 import { rowOf, zeroResult, type RowResult } from '../../physics/ledger/ledgerSums';
-import type { DeckLine } from '../../physics/placement/deckLine';
 import type { FittingState } from '../core/fittingState';
-import { deckLineOf, fittingToPhysics } from '../core/fittingToPhysics';
+import { laidFitting } from '../core/laidFitting';
 import type { Project, ProjectDuty } from '../file/schema';
 import type { SolvedCondition } from './conditionSummary';
 
@@ -47,10 +46,9 @@ function isSame(a: readonly unknown[], b: readonly unknown[]): boolean {
 }
 
 function newEvaluator(project: Project, conditions: readonly WeightedCondition[]): RowEvaluator {
-  const line = deckLineOf(project.boat);
   const known = new WeakMap<FittingState, RowResult>();
   return (state) => {
-    const row = known.get(state) ?? evaluateState(project, line, conditions, state);
+    const row = known.get(state) ?? evaluateState(project, conditions, state);
     known.set(state, row);
     return row;
   };
@@ -58,12 +56,10 @@ function newEvaluator(project: Project, conditions: readonly WeightedCondition[]
 
 function evaluateState(
   project: Project,
-  line: DeckLine,
   conditions: readonly WeightedCondition[],
   state: FittingState,
 ): RowResult {
   if (state.gone === 'removed') return removedRow;
-  const input = fittingToPhysics(state, line);
   return rowOf(
     conditions.map(({ solved, weight }) => {
       const conditionId = solved.summary.condition.id;
@@ -71,7 +67,12 @@ function evaluateState(
       return {
         conditionId,
         weight,
-        trace: evaluateFitting(input, solved.states, project.methods, duty),
+        trace: evaluateLaid(
+          laidFitting(state, project.boat, solved.states.best),
+          solved.states,
+          project.methods,
+          duty,
+        ),
       };
     }),
   );
