@@ -4,11 +4,13 @@ import {
   isCovered,
   isWidthAllowed,
   ruleBand,
+  widenedRange,
   type PlacedPoint,
   type SourceInRegime,
 } from './calibration';
 import { knownUncovered, knownWidths } from './calibrationKnown';
 import { publishedChecks } from './checks';
+import type { Band } from './publishedCheck';
 
 const regimes = calibrate(publishedChecks);
 const groups = regimes.flatMap(({ regime, leftOut }) =>
@@ -35,8 +37,8 @@ describe('leaving one source out', () => {
     );
   });
 
-  it('covers all but the written-down misses, 88 % of the groups', () => {
-    expect(uncovered.length / groups.length).toBeLessThan(0.12);
+  it('covers all but the written-down misses, 87 % of the groups', () => {
+    expect(uncovered.length / groups.length).toBeLessThan(0.13);
   });
 
   it('holds nearly every source in the band that knows it', () => {
@@ -47,47 +49,76 @@ describe('leaving one source out', () => {
 });
 
 describe('the width of a band', () => {
-  it('is at most twice the range of three or more sources, and 15 to 50 % to each side of few, but where a reason is written down', () => {
+  it('is at most twice the range of three or more sources, and the rule’s to 50 % to each side of few, but where a reason is written down', () => {
     const tooWide = regimes.filter((regime) => !isWidthAllowed(regime)).map(({ regime }) => regime);
     expect(tooWide.sort()).toEqual(knownWidths.map(({ regime }) => regime).sort());
   });
 });
 
 describe('the rule', () => {
-  const shipped = { low: 0.8, high: 1.3 };
-
   it('goes half the range beyond the outermost of three sources', () => {
-    const band = ruleBand([sourceAt(0.9), sourceAt(1, 1.1), sourceAt(1.05)], shipped);
+    const band = ruleBand([sourceAt(0.9), sourceAt(1, 1.1), sourceAt(1.05)]);
     expect(band.low).toBeCloseTo(0.8, 12);
     expect(band.high).toBeCloseTo(1.2, 12);
   });
 
-  it('keeps the shipped widths about the middle of two', () => {
-    const band = ruleBand([sourceAt(1), sourceAt(1.2)], shipped);
-    expect(band.low).toBeCloseTo(0.88, 12);
-    expect(band.high).toBeCloseTo(1.43, 12);
+  it('gives two sources their whole range to each side of the middle, and one alone 15 %', () => {
+    const two = ruleBand([sourceAt(1), sourceAt(1.3)]);
+    expect(two.low).toBeCloseTo(0.85, 12);
+    expect(two.high).toBeCloseTo(1.45, 12);
+    const one = ruleBand([sourceAt(1.2)]);
+    expect(one.low).toBeCloseTo(1.02, 12);
+    expect(one.high).toBeCloseTo(1.38, 12);
+  });
+
+  it('stays between 15 and 50 % of the middle for fewer than three', () => {
+    const close = ruleBand([sourceAt(0.99), sourceAt(1.01)]);
+    expect(close.low).toBeCloseTo(0.85, 12);
+    expect(close.high).toBeCloseTo(1.15, 12);
+    const far = ruleBand([sourceAt(0.6), sourceAt(1.4)]);
+    expect(far.low).toBeCloseTo(0.5, 12);
+    expect(far.high).toBeCloseTo(1.5, 12);
+    expect(ruleBand([sourceAt(0.99), sourceAt(1), sourceAt(1.01)]).low).toBeCloseTo(0.98, 12);
   });
 
   it.each([
+    [2, 0.546],
     [3, 0.757],
     [4, 0.856],
     [5, 0.909],
     [8, 0.968],
-  ])('for %d others drawn from one normal distribution holds %d of the next ones', (others, expected) => {
-    const normal = normalDraws();
-    const runs = 40_000;
-    let held = 0;
-    for (let run = 0; run < runs; run += 1) {
-      const band = ruleBand(
-        Array.from({ length: others }, () => sourceAt(normal())),
-        shipped,
-      );
-      const next = normal();
-      if (next >= band.low && next <= band.high) held += 1;
-    }
-    expect(Math.abs(held / runs - expected)).toBeLessThan(0.01);
+  ])(
+    'for %d others drawn from one normal distribution the range and half of it further holds %d',
+    (others, expected) => {
+      expect(heldShare(others, () => normal(), widenedRange)).toBeCloseTo(expected, 2);
+    },
+  );
+
+  it.each([
+    [1, 0.711],
+    [2, 0.812],
+  ])('for %d others that scatter by a tenth the least width brings it to %d', (others, expected) => {
+    expect(heldShare(others, () => 1 + 0.1 * normal(), ruleBand)).toBeCloseTo(expected, 2);
   });
 });
+
+/** How often the band of so many drawn sources holds the next one drawn. */
+function heldShare(
+  others: number,
+  draw: () => number,
+  bandOf: (sources: readonly SourceInRegime[]) => Band,
+): number {
+  const runs = 40_000;
+  let held = 0;
+  for (let run = 0; run < runs; run += 1) {
+    const band = bandOf(Array.from({ length: others }, () => sourceAt(draw())));
+    const next = draw();
+    if (next >= band.low && next <= band.high) held += 1;
+  }
+  return held / runs;
+}
+
+const normal = normalDraws();
 
 /** The same normal draws on every machine: a linear congruence and Box and Muller. */
 function normalDraws(): () => number {

@@ -43,9 +43,9 @@ const topicNotes: Readonly<Record<string, string>> = {
   'Pull tests':
     'No published pull test with its readings was found; the drag area is checked with a tunnel force from a textbook, the rest by hand.',
   Struts:
-    'No screen shows struts yet. The wall has no midline in it: a round tube is the exact ring; hollow ellipses are compared with a handbook fit. Nothing here speaks of eccentric loads or of a wall that buckles locally.',
+    'The bench of the fairing shows struts. The wall has no midline in it: a round tube is the exact ring; hollow ellipses are compared with a handbook fit. Nothing here speaks of eccentric loads or of a wall that buckles locally.',
   Vibration:
-    'No screen shows vibration yet. The Strouhal number is a flat 0.2 with a tenth to either side; whether and how far a member shakes is not computed, and nothing measured on a boat was found.',
+    'The bench of the fairing shows vibration. The Strouhal number is a flat 0.2 with a tenth to either side; whether and how far a member shakes is not computed, and nothing measured on a boat was found.',
   'Named shapes': 'The table holds these numbers; the checks find slips of the pen.',
   'Inclined bars and friction':
     "The bars have a typed coefficient of 1.1 and no friction; Hoerner's constant 0.02 for the friction is added to what they give.",
