@@ -3,6 +3,7 @@ import {
   calibrate,
   isCovered,
   isWidthAllowed,
+  notCounted,
   ruleBand,
   widenedRange,
   type PlacedPoint,
@@ -25,7 +26,7 @@ function sourceAt(...places: readonly number[]): SourceInRegime {
 
 describe('leaving one source out', () => {
   it('has many groups to try', () => {
-    expect(groups.length).toBeGreaterThanOrEqual(90);
+    expect(groups.length).toBeGreaterThanOrEqual(85);
     expect(groups.filter(({ basis }) => basis === 'measured').length).toBeGreaterThanOrEqual(30);
   });
 
@@ -37,7 +38,7 @@ describe('leaving one source out', () => {
     );
   });
 
-  it('covers all but the written-down misses, 87 % of the groups', () => {
+  it('covers all but the written-down misses, 88 % of the groups', () => {
     expect(uncovered.length / groups.length).toBeLessThan(0.13);
   });
 
@@ -45,6 +46,22 @@ describe('leaving one source out', () => {
     const all = regimes.flatMap(({ leftOut }) => leftOut);
     const inside = all.filter(({ insideShipped, points }) => isCovered(insideShipped, points));
     expect(inside.length / all.length).toBeGreaterThan(0.9);
+  });
+});
+
+describe('what is left out of the count', () => {
+  const tried = notCounted(publishedChecks).filter(({ inside }) => inside !== null);
+  const missed = tried.filter(({ inside, points }) => !isCovered(inside ?? 0, points.length));
+
+  it('is out for what it is, not for its verdict: most of it would have been covered', () => {
+    expect(tried.length).toBeGreaterThan(2 * missed.length);
+  });
+
+  it('is no point of any group', () => {
+    const ids = new Set(
+      regimes.flatMap(({ sources }) => sources.flatMap(({ points }) => points.map(({ id }) => id))),
+    );
+    for (const { points } of tried) for (const { id } of points) expect(ids.has(id), id).toBe(false);
   });
 });
 
@@ -96,7 +113,7 @@ describe('the rule', () => {
 
   it.each([
     [1, 0.711],
-    [2, 0.812],
+    [2, 0.815],
   ])('for %d others that scatter by a tenth the least width brings it to %d', (others, expected) => {
     expect(heldShare(others, () => 1 + 0.1 * normal(), ruleBand)).toBeCloseTo(expected, 2);
   });

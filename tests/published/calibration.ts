@@ -155,6 +155,11 @@ function calibratedRegime(regime: string, checks: readonly PublishedCheck[]): Ca
 
 /** Every regime that a source speaks about, in the order of the checks. */
 export function calibrate(checks: readonly PublishedCheck[]): CalibratedRegime[] {
+  return allRegimes(checks.filter(({ leftOut }) => leftOut === undefined));
+}
+
+/** The same with what is left out of the count. */
+function allRegimes(checks: readonly PublishedCheck[]): CalibratedRegime[] {
   const speaking = checks.filter(({ series }) => series !== undefined);
   return [...grouped(speaking, ({ series }) => series?.regime ?? '')].map(([regime, ofRegime]) =>
     calibratedRegime(regime, ofRegime),
@@ -182,4 +187,32 @@ export function isWidthAllowed(regime: CalibratedRegime): boolean {
   const { low, high } = regime.rule;
   const least = (high - low) / (high + low);
   return width >= least - rounding && width <= fewSourcesHalfWidth.most + rounding;
+}
+
+/** Points of one source in one regime that are not counted, and what they would have come to. */
+export interface NotCounted {
+  readonly regime: string;
+  readonly source: string;
+  readonly reason: string;
+  readonly points: readonly PlacedPoint[];
+  /** Points inside the rule's band of the other sources, had all been counted; null where there is none. */
+  readonly inside: number | null;
+}
+
+/** What was left out of the count, in the order of the checks. */
+export function notCounted(checks: readonly PublishedCheck[]): NotCounted[] {
+  const regimes = allRegimes(checks);
+  const out = checks.filter(({ leftOut }) => leftOut !== undefined);
+  return [...grouped(out, ({ series, leftOut }) => [series?.regime, series?.source, leftOut].join('|'))].map(
+    ([, group]) => {
+      const { series, leftOut = '' } = group[0] ?? {};
+      const { regime = '', source = '' } = series ?? {};
+      const others = (regimes.find((one) => one.regime === regime)?.sources ?? []).filter(
+        (other) => other.source !== source,
+      );
+      const points = group.map(placed);
+      const inside = others.length === 0 ? null : countInside(points, ruleBand(others));
+      return { regime, source, reason: leftOut, points, inside };
+    },
+  );
 }

@@ -2,9 +2,11 @@ import {
   calibrate,
   isCovered,
   isWidthAllowed,
+  notCounted,
   widthOf,
   type CalibratedRegime,
   type LeftOut,
+  type NotCounted,
 } from './calibration';
 import { knownUncovered, knownWidths } from './calibrationKnown';
 import { table } from './documentTables';
@@ -68,6 +70,30 @@ function regimeRow(calibrated: CalibratedRegime): string[] {
   ];
 }
 
+function notCountedRow({ regime, source, reason, points, inside }: NotCounted): string[] {
+  const places = points.map(({ place }) => place);
+  const range = bandText({ low: Math.min(...places), high: Math.max(...places) });
+  const verdict =
+    inside === null ? 'no other source' : isCovered(inside, points.length) ? 'covered' : 'missed';
+  return [regime, source, String(points.length), range, verdict, reason];
+}
+
+function leftOutSection(checks: readonly PublishedCheck[]): string[] {
+  const out = notCounted(checks);
+  const tried = out.filter(({ inside }) => inside !== null);
+  const covered = tried.filter(({ inside, points }) => isCovered(inside ?? 0, points.length));
+  return [
+    '### Left out of the count, and why',
+    '',
+    'Published checks all the same, and held to above; but no source about the band: a flow that the model says it is not of, a number',
+    'read where nothing was measured, or a measurement that is counted already under its first name. The list was made by going through',
+    'every source with these three questions, whatever its verdict. "Verdict" is what the rule would have said',
+    `with everything counted: ${covered.length} covered, ${tried.length - covered.length} missed.`,
+    '',
+    ...table(['regime', 'source', 'points', 'places', 'verdict', 'why'], out.map(notCountedRow)),
+  ];
+}
+
 /** How far a shipped edge lies from the rule's, in units of the best value. */
 function departure(shipped: number, rule: number): string {
   const difference = shipped - rule;
@@ -105,21 +131,25 @@ export function calibrationSection(checks: readonly PublishedCheck[]): string[] 
     `Groups that stand alone in their regime: ${alone.length}; nothing can be left out there, and only the width is held to.`,
     `Widths as asked: ${share(regimes.filter(isWidthAllowed).length, regimes.length)} regimes.`,
     '',
-    'Missed:',
+    '### Missed',
     '',
     ...table(
       ['regime', 'source', 'why the band stays'],
       knownUncovered.map(({ regime, source, reason }) => [regime, source, reason]),
     ),
     '',
-    'Widths that are not as asked:',
+    '### Widths that are not as asked',
     '',
     ...table(
       ['regime', 'why the band stays'],
       knownWidths.map(({ regime, reason }) => [regime, reason]),
     ),
     '',
-    'Every regime, places over the model’s best. "Shipped less rule" is how far the low and the high edge that ship lie from the rule on',
+    ...leftOutSection(checks),
+    '',
+    '### Every regime',
+    '',
+    'Places over the model’s best. "Shipped less rule" is how far the low and the high edge that ship lie from the rule on',
     'all sources: a positive first and a negative second number mean a shipped band inside the rule’s.',
     '',
     ...table(

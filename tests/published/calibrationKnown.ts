@@ -30,11 +30,6 @@ export const knownUncovered: readonly UncoveredSource[] = [
     reason: 'the short fit, good to 10 %, has no dip; every measurement has one',
   },
   {
-    regime: 'laid wire, drift',
-    source: 'Hydrodynamic loading on armored towcables',
-    reason: 'a slack cable in water that strums, where the model is for a taut wire that stands still',
-  },
-  {
     regime: 'ellipse along the wind, recovery',
     source: 'White',
     reason: 'one source is left, of one value at t/c 0.125, and it has twice White’s there',
@@ -54,11 +49,6 @@ export const knownUncovered: readonly UncoveredSource[] = [
     regime: 'sphere, crisis',
     source: 'Morrison 2013',
     reason: 'two sources are left, and both let the crisis end later: at Re 4e5 Morrison has passed it',
-  },
-  {
-    regime: 'sphere, plateau',
-    source: 'Achenbach 1972',
-    reason: 'replotted at Re 1e4, below where it was measured; no other source has a plateau so early',
   },
   {
     regime: 'net, dense',
@@ -90,7 +80,7 @@ export const knownWidths: readonly KnownMiss[] = [
   {
     regime: 'round bar, two free ends',
     reason:
-      'no coefficient of its own: the doubt is the other code’s factor and 4 % of scatter. Two tunnels agree with the factor to 3 % from l/d 2 up',
+      'no coefficient of its own: the doubt is the other code’s factor and 4 % of scatter. Wieselsberger’s cylinders agree with the factor to 3 % from l/d 2 up, but one tunnel is one source',
   },
   {
     regime: 'rectangle, long flat plate across the flow',
@@ -98,17 +88,17 @@ export const knownWidths: readonly KnownMiss[] = [
       'one band for all rectangles, whose low edge allows for turbulent air; the plate’s three sources differ by 11 % only',
   },
   {
-    regime: 'ellipse along the wind, plateau',
-    reason:
-      'drawn as a family of few sources: White’s and Lindsey’s numbers are from memory, the third is an abstract',
-  },
-  {
-    regime: 'ellipse across the wind',
-    reason: 'drawn as a family of few sources: all three are handbook values, two of them of a plate',
-  },
-  {
     regime: 'ellipse along the wind, crisis',
     reason: 'the band of the round bar’s crisis and 20 % more: the drag halves within a factor of two in Re',
+  },
+  {
+    regime: 'laid wire, drift',
+    reason:
+      'two of the three stand at Re 5e4 and the third at 1e6: three at no Reynolds number, so the band keeps what few sources ask for',
+  },
+  {
+    regime: 'sphere, plateau',
+    reason: 'drawn around fits alone, which agree to a tenth',
   },
   {
     regime: 'sphere, crisis',

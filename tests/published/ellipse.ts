@@ -248,7 +248,10 @@ const choiLee = inSeries(
       return { low: low / circle, high: high / circle };
     },
   }),
-);
+).map((check) => ({
+  ...check,
+  leftOut: 'close to a wall, inside its boundary layer; the model is of a section in free air',
+}));
 
 const plateChecks = inSeries(
   [
@@ -292,7 +295,11 @@ const plateChecks = inSeries(
     ),
   ],
   (index) => acrossSeries(index === 0 ? 'Hoerner' : 'White, Fluid Mechanics', 1e-6),
-);
+).map((check) => ({
+  ...check,
+  leftOut:
+    'a flat plate, the end of the family and no ellipse; the same number is counted among the rectangles',
+}));
 
 export const ellipseChecks: readonly PublishedCheck[] = [
   ...hoernerFormula,

@@ -64,6 +64,8 @@ export interface PublishedCheck {
   readonly band?: () => Band;
   readonly knownDisagreement?: KnownDisagreement;
   readonly series?: SeriesPoint;
+  /** Why the point, though it has a source and a regime, is not in the count of the calibration. */
+  readonly leftOut?: string;
 }
 
 /** Half a unit of the last digit of a number as printed: '1.2250' gives 0.00005, '1.7894e-5' gives 0.5e-9. */

@@ -228,9 +228,16 @@ function curveSource(title: string): string | null {
   return title.includes('Roshko') ? 'Roshko 1961, J. Fluid Mech. 10, 345' : title;
 }
 
-function curveSeries(title: string, Re: number): Pick<PublishedCheck, 'series'> {
+/** Roshko's abstract: "at Reynolds numbers from 10^6 to 10^7". */
+const roshkoFrom = 1e6;
+
+/** A chart that one author drew through the measurements of others is a handbook's. */
+function curveSeries(title: string, Re: number): Pick<PublishedCheck, 'series' | 'leftOut'> {
   const source = curveSource(title);
-  return source === null ? {} : { series: roundBarSeries(source, 'measured', Re) };
+  if (source === null) return {};
+  const series = roundBarSeries(source, title.startsWith('Jorgensen') ? 'handbook' : 'measured', Re);
+  if (!title.includes('Roshko') || Re >= roshkoFrom) return { series };
+  return { series, leftOut: 'a table that bears Roshko’s name; he measured from Re 1e6 up' };
 }
 
 const curveChecks: PublishedCheck[] = curves.flatMap(([title, confidence, points], author) =>

@@ -31,7 +31,7 @@ const topicNotes: Readonly<Record<string, string>> = {
   'Round bar across the wind':
     'Curves that the band of the round bar was drawn around are measured data, but the model was made from them: they count as transcription, and the check is that the band still holds them.',
   'Finite length':
-    "The model takes DNV's table. Wieselsberger's cylinders and Jorgensen's chart were not used to make it here, but Jorgensen's ratios and the table itself may go back to the same tunnel tests: the rows are not as independent as their number suggests.",
+    "The model takes DNV's table. Wieselsberger's cylinders were not used to make it here. Jorgensen's chart is Goldstein's of 1938 at Re 88 000 and so Wieselsberger's once more; the table itself may go back to the same tunnel: the rows are not as independent as their number suggests.",
   'Wires and ropes':
     "Hoerner's cables and the design values are what the curves were made from. Stranded conductors were not; their abstracts name no speed, and Re 5e4 is taken. No measurement of a braided rope in air was found: it carries its wide band on design values alone.",
   'Elliptical sections':

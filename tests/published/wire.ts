@@ -204,6 +204,8 @@ const towCable: PublishedCheck = {
   toleranceReason: 'an abstract of two figures',
   compute: () => wireAt('spiralStrand', 3e4).best,
   series: wireSeries('Hydrodynamic loading on armored towcables', 'measured', 'spiralStrand', 3e4),
+  leftOut:
+    'deduced from how a slack cable tows in water, where it is free to strum (that it did is our reading, the abstract is silent); the model is of a taut wire in air that stands still, and lock-in is not in it',
   knownDisagreement: {
     reason:
       'a long slack cable in water strums in its own vortices and drags more for it; the model is for a taut wire in air that stands still, and lock-in is not modelled',
