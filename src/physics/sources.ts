@@ -103,7 +103,12 @@ export const sources = {
   },
   'sphere-curves': {
     title:
-      'Spheres: Almedeij 2008; Clift, Grace and Weber 1978; Morrison 2013; Cheng 2009; Clift and Gauvin 1971 (formulas in public codes)',
+      'Spheres: Almedeij 2008; Clift, Grace and Weber 1978; Morrison 2013; Cheng 2009; Clift and Gauvin 1971 (formulas in public codes); Morsi and Alexander 1972 (their table in a public program)',
+    confidence: 'second-hand',
+  },
+  'roos-willmarth-1971': {
+    title:
+      'Roos and Willmarth 1971, AIAA J. 9, 285: spheres and discs, Re 5 to 1.2e5, as tabulated in a public collection',
     confidence: 'second-hand',
   },
   'achenbach-1972': {

@@ -17,6 +17,7 @@ import { rectangleChecks } from './rectangle';
 import { roundBarChecks } from './roundBar';
 import { roundBarCurveChecks } from './roundBarCurves';
 import { sphereChecks } from './sphere';
+import { sphereMeasuredChecks } from './sphereMeasured';
 import { strutChecks } from './strut';
 import { unitChecks } from './units';
 import { vibrationChecks } from './vibration';
@@ -40,6 +41,7 @@ export const publishedChecks: readonly PublishedCheck[] = [
   ...wireChecks,
   ...ellipseChecks,
   ...sphereChecks,
+  ...sphereMeasuredChecks,
   ...netChecks,
   ...pullTestChecks,
   ...namedBodyChecks,

@@ -1,7 +1,8 @@
 import { sphereDrag, sphereRegimes, sphereSurface, type SphereDrag } from '../../src/physics/body/sphere';
 import { inSeries, within, type PublishedCheck, type SeriesBasis, type SeriesPoint } from './publishedCheck';
 
-const topic = 'Spheres';
+export const sphereTopic = 'Spheres';
+const topic = sphereTopic;
 
 /** The model's curve for a sphere; smooth unless a roughness ratio is given. */
 export function sphereAt(Re: number, relativeRoughness = 0): SphereDrag {
@@ -9,7 +10,8 @@ export function sphereAt(Re: number, relativeRoughness = 0): SphereDrag {
   return sphereDrag(Re, sphereSurface(relativeRoughness, 1), out);
 }
 
-function sphereSeries(source: string, basis: SeriesBasis, Re: number, roughness = 0): SeriesPoint {
+/** A point of a source about a sphere, in the model's own regime. */
+export function sphereSeries(source: string, basis: SeriesBasis, Re: number, roughness = 0): SeriesPoint {
   const regime = sphereRegimes[sphereAt(Re, roughness).regime] ?? '';
   const surface = roughness > 0 ? 'rough sphere' : 'sphere';
   return { source, basis, regime: `${surface}, ${regime}`, range: () => sphereAt(Re, roughness) };

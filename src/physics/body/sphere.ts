@@ -59,7 +59,7 @@ export function sphereSurface(roughnessM: number, diameterM: number): SphereSurf
  * keeps the later onset, the low edge the earlier.
  * @param out written and returned, so that a sweep allocates nothing.
  * @param withBand false leaves `low` and `high` alone.
- * Range: Re 1 to 1e7; held outside. Example: Re 1e5, smooth: 0.475 (0.36 to 0.51).
+ * Range: Re 1 to 1e7; held outside. Example: Re 1e5, smooth: 0.475 (0.36 to 0.545).
  * Source: sphere-curves, achenbach-1972, achenbach-1974.
  */
 export function sphereDrag(

@@ -5,40 +5,43 @@ import { cubicTable } from '../numerics/cubicTable';
  * [Re, low, best, high].
  *
  * Best: the middle of the published curves (Almedeij 2008; Clift, Grace and Weber 1978; Morrison 2013; Cheng 2009; Clift
- * and Gauvin 1971; those without a crisis to Re 2e5 only). Low and high: their edges, with Achenbach 1972 (0.07 at the
- * bottom of the crisis) and the handbooks.
+ * and Gauvin 1971; those without a crisis to Re 2e5 only). Low and high: half of the range of the sources at about the
+ * same Reynolds number beyond it (with Roos and Willmarth 1971, Morsi and Alexander 1972, Achenbach 1972 and the
+ * handbooks); Roos and Willmarth's runs between Re 5e3 and 3e4 lie up to a fifth over the fits. Behind the crisis the low
+ * edge goes no lower than 0.07, the lowest that anybody measured.
  *
  * Air over a deck is turbulent: from Re 5e4 to 4e5 the low edge is the published one at twice the Reynolds number. A
- * stated assumption, no source. Source: sphere-curves, achenbach-1972.
+ * stated assumption, no source. Source: sphere-curves, roos-willmarth-1971, achenbach-1972.
  */
 export const sphereNodes: readonly (readonly [reynolds: number, low: number, best: number, high: number])[] =
   [
-    [1, 24, 26.7, 28.7],
-    [3, 9.2, 10.4, 11.2],
-    [1e1, 3.95, 4.25, 4.5],
-    [3e1, 1.98, 2.1, 2.2],
-    [1e2, 0.98, 1.07, 1.12],
-    [2e2, 0.71, 0.77, 0.82],
-    [5e2, 0.515, 0.555, 0.585],
-    [1e3, 0.435, 0.465, 0.49],
-    [2e3, 0.4, 0.42, 0.44],
-    [5e3, 0.38, 0.402, 0.425],
-    [1e4, 0.385, 0.412, 0.44],
-    [2e4, 0.39, 0.437, 0.465],
-    [5e4, 0.4, 0.464, 0.5],
-    [1e5, 0.36, 0.475, 0.51],
-    [1.5e5, 0.17, 0.475, 0.51],
-    [2e5, 0.085, 0.44, 0.5],
+    [1, 22.9, 26.7, 30.5],
+    [2, 12.6, 14.7, 16.9],
+    [3, 8.95, 10.4, 11.95],
+    [1e1, 3.66, 4.25, 4.88],
+    [3e1, 1.81, 2.1, 2.41],
+    [1e2, 0.925, 1.07, 1.17],
+    [2e2, 0.665, 0.77, 0.84],
+    [5e2, 0.48, 0.555, 0.605],
+    [1e3, 0.425, 0.465, 0.5],
+    [2e3, 0.39, 0.42, 0.455],
+    [5e3, 0.338, 0.402, 0.525],
+    [1e4, 0.345, 0.412, 0.54],
+    [2e4, 0.366, 0.437, 0.57],
+    [5e4, 0.4, 0.464, 0.53],
+    [1e5, 0.36, 0.475, 0.545],
+    [1.5e5, 0.17, 0.475, 0.545],
+    [2e5, 0.085, 0.44, 0.508],
     [2.5e5, 0.07, 0.36, 0.495],
     [3e5, 0.07, 0.26, 0.485],
     [3.5e5, 0.07, 0.17, 0.42],
     [4e5, 0.07, 0.11, 0.26],
-    [5e5, 0.07, 0.088, 0.14],
-    [7e5, 0.08, 0.112, 0.16],
-    [1e6, 0.095, 0.14, 0.22],
-    [2e6, 0.13, 0.18, 0.25],
-    [5e6, 0.16, 0.19, 0.25],
-    [1e7, 0.16, 0.19, 0.25],
+    [5e5, 0.07, 0.088, 0.15],
+    [7e5, 0.07, 0.112, 0.2],
+    [1e6, 0.075, 0.14, 0.26],
+    [2e6, 0.12, 0.18, 0.27],
+    [5e6, 0.15, 0.19, 0.27],
+    [1e7, 0.15, 0.19, 0.27],
   ];
 
 export const sphereTable = cubicTable(
