@@ -171,22 +171,25 @@ export function isCovered(inside: number, points: number): boolean {
   return 3 * inside >= 2 * points;
 }
 
-/** Full width over twice the range of the sources, which it may not pass; of few sources the half-width over best. */
+/** Full width over twice the range of the sources, which it may not pass; of few sources the half-width over the middle. */
 export function widthOf({ isFewSources, shipped, range }: CalibratedRegime): number {
-  const width = shipped.high - shipped.low;
-  return isFewSources ? width / 2 : width / (2 * (range.high - range.low));
+  const { low, high } = shipped;
+  return isFewSources ? (high - low) / (high + low) : (high - low) / (2 * (range.high - range.low));
 }
 
 /** A hair for doubles: 0.85 to 1.15 of a best value is no less than 15 % to each side. */
 const rounding = 1e-9;
+/** A band drawn by hand may be narrower than the rule's by a tenth, but never under the least. */
+const drawnByHand = 0.9;
 
-/** A shipped width that is asked for: of few sources no narrower than the rule's and at most 50 % to each side. */
+/** A shipped width that is asked for: of few sources the rule's half-width, never under 15 %, and at most 50 %. */
 export function isWidthAllowed(regime: CalibratedRegime): boolean {
   const width = widthOf(regime);
   if (!regime.isFewSources) return width <= 1 + rounding;
   const { low, high } = regime.rule;
-  const least = (high - low) / (high + low);
-  return width >= least - rounding && width <= fewSourcesHalfWidth.most + rounding;
+  const { least, most } = fewSourcesHalfWidth;
+  const asked = Math.max((drawnByHand * (high - low)) / (high + low), least);
+  return width >= asked - rounding && width <= most + rounding;
 }
 
 /** Points of one source in one regime that are not counted, and what they would have come to. */

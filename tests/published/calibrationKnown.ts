@@ -20,11 +20,6 @@ export const knownUncovered: readonly UncoveredSource[] = [
       'at Re 1e6 tunnels differ by a factor of three (0.22 to 0.63) and this is the highest: without it nothing asks for so high an edge',
   },
   {
-    regime: 'round bar, creeping',
-    source: 'Sucker and Brauer 1975',
-    reason: 'at Re 1 the formula lies 16 % under Cheng’s; no fitting on a boat is there',
-  },
-  {
     regime: 'round bar, dip',
     source: 'White',
     reason: 'the short fit, good to 10 %, has no dip; every measurement has one',
@@ -59,10 +54,6 @@ export const knownUncovered: readonly UncoveredSource[] = [
 ];
 
 export const knownWidths: readonly KnownMiss[] = [
-  {
-    regime: 'ellipse along the wind, recovery',
-    reason: 'drawn before two sources that differ asked for more',
-  },
   {
     regime: 'net, dense',
     reason: 'drawn before two sources that differ asked for more',

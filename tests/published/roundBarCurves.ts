@@ -133,7 +133,7 @@ const fitDisagreements: readonly PublishedCheck[] = [
   })),
 ];
 
-/** Curves that the table's band was drawn around: [author, where, confidence, [Re, value]...]. */
+/** Curves that the table's band was drawn around: [author, confidence, [Re, value]...]. */
 const curves = [
   [
     'Wieselsberger 1921, NACA TN 84',
@@ -220,11 +220,35 @@ const curves = [
       [9.7e5, '0.42'],
     ],
   ],
+  // The reading nearest, in the logarithm, to 1, 2 and 5 times each power of ten, of one digitised in a public program.
+  [
+    'Wieselsberger 1922, NACA TN 121',
+    'second-hand',
+    [
+      [3.18, '4.87'],
+      [8.01, '2.94'],
+      [17.7, '2.12'],
+      [63.6, '1.48'],
+      [196, '1.27'],
+      [356, '1.15'],
+      [892, '0.964'],
+      [2270, '0.886'],
+      [5150, '0.944'],
+      [9180, '1.06'],
+      [1.5e4, '1.14'],
+      [6.55e4, '1.17'],
+      [1.07e5, '1.17'],
+      [2.2e5, '1.06'],
+      [5.03e5, '0.302'],
+      [8.1e5, '0.355'],
+    ],
+  ],
 ] as const;
 
-/** A design curve of a code speaks for no measurement; three readings of Roshko's one work are one source. */
+/** A design curve of a code speaks for no measurement; Wieselsberger's two reports and Roshko's three readings are one source each. */
 function curveSource(title: string): string | null {
   if (title.startsWith('DNV')) return null;
+  if (title.startsWith('Wieselsberger')) return 'Wieselsberger 1921, NACA TN 84';
   return title.includes('Roshko') ? 'Roshko 1961, J. Fluid Mech. 10, 345' : title;
 }
 

@@ -83,8 +83,11 @@ const logLowCrisisFrom = Math.log10(7.5e4);
 const logLowCrisisTo = Math.log10(2e5);
 const logRecoveryFrom = logCrisisTo;
 const logRecoveryTo = Math.log10(7e5);
-/** The round bar where its recovery begins, Re 5e5 to 7e5: an ellipse stays near it, a circle goes on. */
-const behindCrisis = { low: 0.27, best: 0.33, high: 0.41 } as const;
+/**
+ * The round bar where its recovery begins, Re 5e5 to 7e5: an ellipse stays near it, a circle goes on. The high edge is the
+ * bar's own at 5e5: behind the crisis two sources differ by a factor of two at t/c 0.125.
+ */
+const behindCrisis = { low: 0.27, best: 0.33, high: 0.52 } as const;
 
 const smooth = roundBarSurface(0, 1);
 const bar: RoundBarDrag = { best: 0, low: 0, high: 0, regime: 0, logCrisisReynolds: 0 };

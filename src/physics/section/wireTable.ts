@@ -23,10 +23,10 @@ export const strandedCableNodes: readonly (readonly [strandRatio: number, coeffi
 
 /** Below Re 1e3 the strands lie inside the boundary layer and every construction is a smooth wire. Source: round-bar-table. */
 const asSmoothWire: readonly WireNode[] = [
-  [1, 10.4, 11.9, 13.4],
-  [3, 5.0, 5.73, 6.5],
-  [1e1, 2.55, 2.87, 3.25],
-  [3e1, 1.68, 1.8, 2.1],
+  [1, 8.95, 11.9, 13.4],
+  [3, 4.31, 5.73, 6.5],
+  [1e1, 2.32, 2.87, 3.25],
+  [3e1, 1.51, 1.8, 2.1],
   [1e2, 1.24, 1.4, 1.53],
   [2e2, 1.1, 1.27, 1.42],
   [5e2, 0.94, 1.1, 1.26],
