@@ -168,11 +168,11 @@ describe('a rectangle, worked by hand', () => {
     }
   });
 
-  it('has a band of -20 / +12 % when sharp, +20 % when rounded, and half of the low edge lost by Re 4e5', () => {
+  it('has a band of -20 / +15.5 % when sharp, +23.5 % when rounded, and half of the low edge lost by Re 4e5', () => {
     const sharp = axis(1, 0, 1e6);
     expect(sharp.best).toBeCloseTo(2.1, 12);
     expect(sharp.low).toBeCloseTo(2.1 * 0.8, 12);
-    expect(sharp.high).toBeCloseTo(2.1 * 1.12, 12);
+    expect(sharp.high).toBeCloseTo(2.1 * 1.155, 12);
     for (const [Re, left] of [
       [1e5, 1],
       [2e5, 0.75],
@@ -181,11 +181,24 @@ describe('a rectangle, worked by hand', () => {
       const rounded = axis(1, 0.2, Re);
       expect(rounded.best).toBeCloseTo(1.05, 12);
       expect(rounded.low).toBeCloseTo(1.05 * 0.8 * left, 12);
-      expect(rounded.high).toBeCloseTo(1.05 * 1.2, 12);
+      expect(rounded.high).toBeCloseTo(1.05 * 1.235, 12);
     }
     expect(axis(1, 0.2, 1.1e5).low).toBeLessThan(1.05 * 0.8 - 1e-3);
     expect(axis(1, 0.2, 3.9e5).low).toBeGreaterThan(1.05 * 0.4 + 1e-4);
     expect(axis(1, 0.1, 4e5).low).toBeCloseTo(2.1 * 0.75 * 0.8 * 0.75, 12);
+  });
+
+  it('has a low edge of -6.5 % as a plate across the wind, -20 % from where it has sides, halfway between in between', () => {
+    for (const [depth, share] of [
+      [0.02, 0.935],
+      [0.2, 0.935],
+      [Math.sqrt(0.2 * 0.6), 0.8675],
+      [0.6, 0.8],
+      [5, 0.8],
+    ] as const) {
+      const { low, best } = axis(depth, 0, 1e5);
+      expect(low / best).toBeCloseTo(share, 12);
+    }
   });
 
   it('is -15 / +25 % good at 45 deg, and changes its regime at 15 deg from either axis', () => {

@@ -64,11 +64,6 @@ export const knownWidths: readonly KnownMiss[] = [
       'no coefficient of its own: the doubt is the other code’s factor and 4 % of scatter. Wieselsberger’s cylinders agree with the factor to 3 % from l/d 2 up, but one tunnel is one source',
   },
   {
-    regime: 'rectangle, long flat plate across the flow',
-    reason:
-      'one band for all rectangles, whose low edge allows for turbulent air; the plate’s three sources differ by 11 % only',
-  },
-  {
     regime: 'ellipse along the wind, crisis',
     reason: 'the band of the round bar’s crisis and 20 % more: the drag halves within a factor of two in Re',
   },
