@@ -171,6 +171,10 @@ export const sources = {
     title: 'Critzos, Heyson and Boswinkle, NACA TN 3361 (1955): NACA 0012 from 0 to 180 deg (summary)',
     confidence: 'read',
   },
+  'abbott-doenhoff': {
+    title: 'Abbott and von Doenhoff, Theory of Wing Sections: lift of NACA 0012, Re 6e6, digitised by NASA',
+    confidence: 'second-hand',
+  },
   'ladson-1988': {
     title: 'Ladson, NASA TM 4074 (1988): NACA 0012 with transition tripped',
     confidence: 'second-hand',

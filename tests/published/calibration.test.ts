@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   calibrate,
   isCovered,
+  isNarrow,
   isWidthAllowed,
   notCounted,
   ruleBand,
@@ -9,7 +10,7 @@ import {
   type PlacedPoint,
   type SourceInRegime,
 } from './calibration';
-import { knownUncovered, knownWidths } from './calibrationKnown';
+import { knownNarrow, knownUncovered, knownWidths } from './calibrationKnown';
 import { publishedChecks } from './checks';
 import type { Band } from './publishedCheck';
 
@@ -69,6 +70,11 @@ describe('the width of a band', () => {
   it('is at most twice the range of three or more sources, and the rule’s to 50 % to each side of few, but where a reason is written down', () => {
     const tooWide = regimes.filter((regime) => !isWidthAllowed(regime)).map(({ regime }) => regime);
     expect(tooWide.sort()).toEqual(knownWidths.map(({ regime }) => regime).sort());
+  });
+
+  it('is narrower than the rule’s by at most a tenth where three or more sources speak, but where a reason is written down', () => {
+    const narrow = regimes.filter(isNarrow).map(({ regime }) => regime);
+    expect(narrow.sort()).toEqual(knownNarrow.map(({ regime }) => regime).sort());
   });
 });
 

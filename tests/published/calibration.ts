@@ -192,6 +192,17 @@ export function isWidthAllowed(regime: CalibratedRegime): boolean {
   return width >= asked - rounding && width <= most + rounding;
 }
 
+/** By how much of its width the rule's band goes beyond the shipped one. */
+export function narrownessOf({ rule, shipped }: CalibratedRegime): number {
+  const beyond = Math.max(shipped.low - rule.low, 0) + Math.max(rule.high - shipped.high, 0);
+  return beyond / (rule.high - rule.low);
+}
+
+/** A shipped band narrower than the rule's by more than a tenth where three or more sources speak. */
+export function isNarrow(regime: CalibratedRegime): boolean {
+  return !regime.isFewSources && narrownessOf(regime) > 0.1;
+}
+
 /** Points of one source in one regime that are not counted, and what they would have come to. */
 export interface NotCounted {
   readonly regime: string;

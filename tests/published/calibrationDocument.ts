@@ -8,7 +8,7 @@ import {
   type LeftOut,
   type NotCounted,
 } from './calibration';
-import { knownUncovered, knownWidths } from './calibrationKnown';
+import { knownNarrow, knownUncovered, knownWidths } from './calibrationKnown';
 import { table } from './documentTables';
 import type { Band, PublishedCheck, SeriesBasis } from './publishedCheck';
 
@@ -144,6 +144,16 @@ export function calibrationSection(checks: readonly PublishedCheck[]): string[] 
     ...table(
       ['regime', 'why the band stays'],
       knownWidths.map(({ regime, reason }) => [regime, reason]),
+    ),
+    '',
+    '### Shipped bands narrower than the rule',
+    '',
+    'By more than a tenth of the rule’s width, where three or more sources speak. The rule pools the places of a regime; the shipped band goes',
+    'by the sources at about the same Reynolds number, incidence or solidity.',
+    '',
+    ...table(
+      ['regime', 'why the band stays'],
+      knownNarrow.map(({ regime, reason }) => [regime, reason]),
     ),
     '',
     ...leftOutSection(checks),

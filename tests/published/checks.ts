@@ -5,6 +5,7 @@ import { endEffectChecks } from './endEffect';
 import { envelopeChecks } from './envelope';
 import { envelopeTypedChecks } from './envelopeTyped';
 import { fairingChecks } from './fairing';
+import { fairingAbbottChecks } from './fairingAbbott';
 import { fairingHandbookChecks } from './fairingHandbook';
 import { fairingMeasuredChecks } from './fairingMeasured';
 import { inclinedChecks } from './inclined';
@@ -48,6 +49,7 @@ export const publishedChecks: readonly PublishedCheck[] = [
   ...inclinedChecks,
   ...fairingChecks,
   ...fairingMeasuredChecks,
+  ...fairingAbbottChecks,
   ...fairingHandbookChecks,
   ...strutChecks,
   ...vibrationChecks,

@@ -1,6 +1,13 @@
 import { namedBodies, type NamedBodyId } from '../../src/physics/body/namedBodies';
 import type { Confidence } from '../../src/physics/sources';
-import { halfLastDigit, inSeries, within, type PublishedCheck, type SeriesPoint } from './publishedCheck';
+import {
+  halfLastDigit,
+  inSeries,
+  within,
+  type Band,
+  type PublishedCheck,
+  type SeriesPoint,
+} from './publishedCheck';
 
 const topic = 'Named shapes';
 
@@ -97,4 +104,37 @@ const cubeElsewhere = inSeries(
   () => namedSeries('cubeFace', white),
 );
 
-export const namedBodyChecks: readonly PublishedCheck[] = [...printedChecks, ...cubeElsewhere];
+/** The reading nearest, in the logarithm, to 1e4, 2e4 and 5e4. */
+const roosWillmarth = [
+  [9020, '1.200'],
+  [22_400, '1.270'],
+  [50_100, '1.160'],
+] as const;
+
+const discBand = (): Band => namedBodies.disc.coefficient;
+
+const measuredDiscs: readonly PublishedCheck[] = roosWillmarth.map(([Re, printedText]) => ({
+  id: `named-disc-roos-willmarth-${Re}`,
+  topic,
+  kind: 'measurement',
+  source: {
+    title: 'Roos and Willmarth 1971, AIAA J. 9, 285',
+    where: 'measured discs, single runs, as tabulated in a public collection of shear flow data',
+  },
+  confidence: 'second-hand',
+  what: `disc across the wind at Re ${Re}`,
+  unit: '1',
+  printed: Number(printedText),
+  printedText,
+  tolerance: { relative: 0.05 },
+  toleranceReason: 'inside low to high, give or take 5 % of a single run',
+  compute: () => namedBodies.disc.coefficient.best,
+  band: discBand,
+  series: { ...namedSeries('disc', 'Roos and Willmarth 1971'), basis: 'measured' },
+}));
+
+export const namedBodyChecks: readonly PublishedCheck[] = [
+  ...printedChecks,
+  ...cubeElsewhere,
+  ...measuredDiscs,
+];

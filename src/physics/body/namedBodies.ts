@@ -82,9 +82,10 @@ export const namedBodies = {
   disc: {
     label: 'disc across the wind',
     areaBase: frontal,
-    coefficient: few(1.135, sharp),
+    // Half of the range of the three beyond it.
+    coefficient: { best: 1.135, low: 1.02, high: 1.355 },
     source: 'cengel-cimbala',
-    note: 'middle of 1.1 and 1.17 (from memory)',
+    note: 'middle of 1.1 and 1.17 (from memory); discs measured at Re 9000 to 60 000 had 1.15 to 1.28',
   },
   squarePlate: {
     label: 'square plate across the wind',

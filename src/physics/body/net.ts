@@ -10,17 +10,18 @@ import type { Quantity } from '../quantity';
  * Best: the middle of the published curves. Richards and Robinson 1999: the plate's force times the solidity. G. I.
  * Taylor 1944: K / (1 + K/4)^2 on the gross area with the loss K of woven wire, 0.52 (1 - b^2) / b^2, b = 1 - s. Blevins
  * 1984: K of open nets, 0.95 s + 0.2 s^2 (bars), 0.67 s + 1.3 s^2 (diamonds), 0.72 s + 2.1 s^2 (knotless), 0.70 s +
- * 4.9 s^2 (knotted), s to 0.15. Loland 1991 and Aarsnes 1990, net panels in water, s 0.13 to 0.32. Low and high: their
- * edges; knots lie above the high edge. Source: porous-structures, taylor-screens, blevins-screens, loland-nets.
+ * 4.9 s^2 (knotted), s to 0.15. Loland 1991 and Aarsnes 1990, net panels in water, s 0.13 to 0.32. Low and high: half
+ * of the range of the curves at about the same solidity beyond it; from s 0.5, where two speak that differ by 30 %, and for
+ * the plate, 15 to 30 % to each side. Knots lie above the high edge. Source: porous-structures, taylor-screens, blevins-screens, loland-nets.
  */
 export const netNodes: readonly (readonly [solidity: number, low: number, best: number, high: number])[] = [
   [0, 0.8, 1.0, 1.2],
-  [0.1, 0.83, 1.03, 1.22],
-  [0.2, 0.95, 1.18, 1.45],
-  [0.3, 1.05, 1.37, 1.85],
-  [0.5, 1.12, 1.42, 1.8],
-  [0.7, 1.14, 1.33, 1.55],
-  [1, 1.08, 1.18, 1.3],
+  [0.1, 0.62, 1.03, 1.29],
+  [0.2, 0.99, 1.18, 1.66],
+  [0.3, 1.15, 1.37, 2.11],
+  [0.5, 0.99, 1.42, 1.83],
+  [0.7, 0.93, 1.33, 1.71],
+  [1, 1, 1.18, 1.36],
 ];
 
 const netTable = cubicTable(
@@ -48,9 +49,10 @@ const lossTable = cubicTable(
 
 /**
  * Wind along the net, coefficient on the GROSS area: 0.04 in both published net formulas, 0.06 to 0.07 for guards of
- * wire or plastic (calculated). Fading to nothing from solidity 0.13 down, where the formulas begin. Source: loland-nets, tg20-netting.
+ * wire or plastic (calculated). Low: a third under the formulas (assumed). Fading to nothing from solidity 0.13 down, where the formulas
+ * begin. Source: loland-nets, tg20-netting.
  */
-const alongNet: Ranged = { best: 0.04, low: 0.02, high: 0.08 };
+const alongNet: Ranged = { best: 0.04, low: 0.027, high: 0.08 };
 const alongFullSolidity = 0.13;
 
 /** Solidities over which nets were measured; outside it the same curve, between single wires and a plate. */
