@@ -118,6 +118,24 @@ test('a second tab: theirs is taken', async ({ page }) => {
   await expect(saveStatus(page)).toHaveText(/^Saved in this browser/);
 });
 
+test('what is unsaved in an open tab is offered to another only when it has gone', async ({ page }) => {
+  const other = await twoTabs(page);
+  await other.close();
+  await renameRow(page, 'Boom of both', 'Boom of mine');
+  await expect.poll(() => page.evaluate(countDrafts)).toBe(1);
+  const third = await page.context().newPage();
+  await third.goto('/');
+  await expectBoomIs(third, 'Boom of theirs');
+  const word = third.getByRole('status', { name: 'Storage' });
+  // Longer than the second look waits.
+  await third.waitForTimeout(1500);
+  await expect(word).toBeEmpty();
+  await page.close();
+  await expect(word).toContainText(/Work that an earlier page left unsaved is kept as “.*unsaved work of/);
+  await word.getByRole('button', { name: 'Open it' }).click();
+  await expectBoomIs(third, 'Boom of mine');
+});
+
 test('a forbidden storage is said aloud, and the download works', async ({ page }) => {
   await page.addInitScript(() => {
     indexedDB.open = () => {
@@ -163,6 +181,31 @@ test('a broken saved state is set aside, downloadable, and the page opens', asyn
   await page.getByRole('button', { name: 'Projects' }).click();
   await expect(page.getByRole('dialog')).toContainText('Set aside because they did not open');
 });
+
+/** How many drafts stand in the browser's storage. */
+async function countDrafts(): Promise<number> {
+  let count = 0;
+  for (const { name } of await indexedDB.databases()) {
+    const database = await new Promise<IDBDatabase>((resolve) => {
+      const opening = indexedDB.open(name ?? '');
+      opening.onsuccess = () => {
+        resolve(opening.result);
+      };
+    });
+    for (const storeName of database.objectStoreNames) {
+      const store = database.transaction(storeName).objectStore(storeName);
+      const keys = await new Promise<IDBValidKey[]>((resolve) => {
+        const reading = store.getAllKeys();
+        reading.onsuccess = () => {
+          resolve(reading.result);
+        };
+      });
+      count += keys.filter((key) => typeof key === 'string' && key.startsWith('draft/')).length;
+    }
+    database.close();
+  }
+  return count;
+}
 
 /** Cuts off the text of every stored project, whatever the database is called. */
 async function breakEveryText(): Promise<void> {

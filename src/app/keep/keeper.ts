@@ -21,7 +21,8 @@ export interface Keeper {
   /** Keeps what is open from now on, and what was changed before. */
   follow(): void;
   /**
-   * Looks at the shelf once more a moment after the start: a page that was being closed may have written only then.
+   * Looks at the shelf once more a moment after the start, and after each tab of that time has gone: a page that is being
+   * closed may write only then.
    * @param onShown runs when something newer has taken the place of what the start opened.
    */
   lookAgain(onShown: () => void): void;
@@ -47,7 +48,13 @@ export async function openKeeper(): Promise<Keeper> {
       followTyped();
     },
     lookAgain: (onShown) => {
-      browserClock.after(secondLookMs, () => void lookAgain(shelf, start, onShown));
+      const lookSoon = (): void => {
+        browserClock.after(secondLookMs, () => {
+          whenSeen(() => void lookAgain(keeper, onShown));
+        });
+      };
+      lookSoon();
+      void shelf.whenOthersGo(lookSoon);
     },
   };
   sayFound(start);
@@ -55,14 +62,25 @@ export async function openKeeper(): Promise<Keeper> {
   return keeper;
 }
 
+/** Of several tabs the one that somebody looks at shall find what another has left. */
+function whenSeen(run: () => void): void {
+  if (document.visibilityState === 'visible') run();
+  else document.addEventListener('visibilitychange', run, { once: true });
+}
+
 function sayFound({ recovered, broken }: ShelfStart): void {
   for (const header of recovered) addFinding({ kind: 'recovered', header });
   for (const each of broken) addFinding({ kind: 'broken', broken: each });
 }
 
-/** Takes the newer work in place of what nobody has touched; what somebody has, meets it at its next save. */
-async function lookAgain(shelf: Shelf, { stored: first }: ShelfStart, onShown: () => void): Promise<void> {
-  if (first === null || !isUntouched(first)) return;
+/** Takes the newer work in place of what nobody has touched; beside what somebody has, it is offered. */
+async function lookAgain({ shelf, autosaver, start }: Keeper, onShown: () => void): Promise<void> {
+  const { stored: first } = start;
+  if (first === null || !isUntouched(first)) {
+    const recovered = await shelf.recoverLate(autosaver.openId());
+    for (const header of recovered) addFinding({ kind: 'recovered', header });
+    return;
+  }
   const again = await shelf.openLast();
   sayFound(again);
   const newer = newerThan(first, again);

@@ -2,12 +2,19 @@ import { openAnnouncements } from './announcements';
 import { browserClock } from './clock';
 import { openKeyValue } from './openKeyValue';
 import { createShelf } from './shelf';
+import { openLiveTabs } from './liveTabs';
 import type { Shelf } from './shelfTypes';
 
 /** The shelf of this browser. Never rejects: where the browser keeps nothing, the shelf stands in this page. */
 export async function openShelf(): Promise<Shelf> {
   const store = await openKeyValue();
-  return createShelf({ store, clock: browserClock, newId: randomId, announcements: openAnnouncements() });
+  return createShelf({
+    store,
+    clock: browserClock,
+    newId: randomId,
+    announcements: openAnnouncements(),
+    liveTabs: openLiveTabs(),
+  });
 }
 
 /** Of getRandomValues, because randomUUID is missing where the page is served without TLS. */

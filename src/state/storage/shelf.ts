@@ -5,6 +5,7 @@ import type { Clock } from './clock';
 import { renamedCopy } from './copyName';
 import { recoverDrafts } from './drafts';
 import { readAll, writeAll, type KeyValue, type Write } from './keyValue';
+import type { LiveTabs } from './liveTabs';
 import { listBroken, listRecords } from './listRecords';
 import { readRecord, setAside } from './readRecord';
 import {
@@ -39,10 +40,12 @@ interface ShelfParts {
   readonly clock: Clock;
   readonly newId: () => string;
   readonly announcements: Announcements;
+  readonly liveTabs: LiveTabs;
 }
 
-export function createShelf({ store, clock, newId, announcements }: ShelfParts): Shelf {
+export function createShelf({ store, clock, newId, announcements, liveTabs }: ShelfParts): Shelf {
   const tab = newId();
+  liveTabs.stay(tab);
   const held = new Map<string, Draft>();
   const heldTyped = new Map<string, TypedTexts>();
   const nowIso = () => clock.now().toISOString();
@@ -129,14 +132,20 @@ export function createShelf({ store, clock, newId, announcements }: ShelfParts):
     });
   }
 
+  async function recover(living: ReadonlySet<string>, changedId: string | null) {
+    const isThere = (other: string): boolean => other === tab || living.has(other);
+    const recovered = await orFailed(() => recoverDrafts({ store, newId, nowIso, isThere, changedId }));
+    return 'kind' in recovered ? [] : recovered;
+  }
+
   async function openLast(): Promise<ShelfStart> {
-    const recovered = await orFailed(() => recoverDrafts({ store, newId, nowIso }));
+    const recovered = await recover((await liveTabs.living()) ?? new Set(), null);
     const pointer = await orFailed(() => readAll(store, [openKey]));
     const lastId = 'kind' in pointer ? undefined : fieldsOf(pointer[0])['id'];
     const opened = lastId === null ? null : await openFirst(typeof lastId === 'string' ? [lastId] : []);
     return {
       stored: opened?.stored ?? null,
-      recovered: 'kind' in recovered ? [] : recovered,
+      recovered: recovered.filter(({ isCopy }) => isCopy).map(({ header }) => header),
       broken: opened?.broken ?? [],
     };
   }
@@ -162,6 +171,11 @@ export function createShelf({ store, clock, newId, announcements }: ShelfParts):
     return { stored: await attempt(others), broken };
   }
 
+  async function whenOthersGo(run: () => void): Promise<void> {
+    const living = (await liveTabs.living()) ?? [];
+    for (const other of living) if (other !== tab) liveTabs.whenGone(other, run);
+  }
+
   function newHeader(name: string): Header {
     return { id: newId(), name, savedAt: nowIso(), revision: 0, tab };
   }
@@ -169,6 +183,11 @@ export function createShelf({ store, clock, newId, announcements }: ShelfParts):
   return {
     isKept: store.isKept,
     openLast,
+    recoverLate: async (changedId) => {
+      const living = await liveTabs.living();
+      return living === null ? [] : (await recover(living, changedId)).map(({ header }) => header);
+    },
+    whenOthersGo,
     list,
     load,
     save,

@@ -39,6 +39,13 @@ export interface Shelf {
   readonly isKept: boolean;
   /** Recovers what was left unsaved and opens the project that was open last. */
   openLast(): Promise<ShelfStart>;
+  /**
+   * Recovers what other pages have left unsaved since the start, and answers with where it stands: in its project, or in a
+   * copy where that project is the one that this page has changed. Nothing where the browser does not tell which are open.
+   */
+  recoverLate(changedId: string | null): Promise<readonly Header[]>;
+  /** Runs each time when one of the tabs that are open now has gone. */
+  whenOthersGo(run: () => void): Promise<void>;
   /** Names and dates, newest first; loads no text except of what was set aside. */
   list(): Promise<ShelfListing>;
   load(id: string): Promise<ShelfLoadResult>;

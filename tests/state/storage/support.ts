@@ -6,6 +6,7 @@ import type { Announcements } from '../../../src/state/storage/announcements';
 import { createAutosaver } from '../../../src/state/storage/autosaver';
 import type { Clock } from '../../../src/state/storage/clock';
 import type { KeyValue } from '../../../src/state/storage/keyValue';
+import { untold, type LiveTabs } from '../../../src/state/storage/liveTabs';
 import { memoryKeyValue } from '../../../src/state/storage/memoryKeyValue';
 import type { Header, Reading, StoredProject } from '../../../src/state/storage/records';
 import { createShelf } from '../../../src/state/storage/shelf';
@@ -95,6 +96,23 @@ export function testChannel(): () => Announcements {
   };
 }
 
+/** Tells tabs of each other as the browser's locks do; `closeFirst` closes the one that came first. */
+export function testTabs() {
+  const living = new Map<string, (() => void)[]>();
+  const liveTabs: LiveTabs = {
+    stay: (tab) => living.set(tab, []),
+    living: () => Promise.resolve(new Set(living.keys())),
+    whenGone: (tab, run) => living.get(tab)?.push(run),
+  };
+  const closeFirst = (): void => {
+    const [first] = living;
+    if (first === undefined) return;
+    living.delete(first[0]);
+    for (const run of first[1]) run();
+  };
+  return { liveTabs, closeFirst };
+}
+
 export const silence: Announcements = { announce: () => undefined, subscribe: () => undefined };
 
 export interface TestDisk extends KeyValue {
@@ -131,9 +149,14 @@ export function gate(disk: KeyValue) {
 let idsGiven = 0;
 
 /** One tab of the browser: its shelf, its autosaver, and what it shows. */
-export function openTab(store: KeyValue, clock: Clock = testClock(), announcements = silence) {
+export function openTab(
+  store: KeyValue,
+  clock: Clock = testClock(),
+  announcements = silence,
+  liveTabs: LiveTabs = untold,
+) {
   const newId = () => `id${(idsGiven += 1)}`;
-  const shelf = createShelf({ store, clock, newId, announcements });
+  const shelf = createShelf({ store, clock, newId, announcements, liveTabs });
   const autosaver = createAutosaver({ shelf, clock });
   const statuses: string[] = [];
   autosaver.subscribe(() => statuses.push(autosaver.status().kind));
