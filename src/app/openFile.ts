@@ -1,6 +1,7 @@
 import { mostBytes } from '../project/file/guard';
 import { useAppStore } from '../state/appStore';
 import { decodeFile } from './decodeFile';
+import { addFinding } from './keep/keeping';
 
 /** Opens a file from disk. One that is too large is refused by its size alone, before it is read. */
 export async function openFile(file: File): Promise<void> {
@@ -18,8 +19,16 @@ export async function openFile(file: File): Promise<void> {
     return;
   }
   const decoded = decodeFile(bytes);
-  if (decoded.ok) store.openText(file.name, decoded.text);
+  if (decoded.ok) openText(file.name, decoded.text);
   else store.refuseFile(file.name, decoded.message);
+}
+
+function openText(fileName: string, text: string): void {
+  const before = useAppStore.getState().opening;
+  useAppStore.getState().openText(fileName, text);
+  const { opening } = useAppStore.getState();
+  if (opening === null || opening === before || opening.upgradedFrom === null) return;
+  addFinding({ kind: 'older', fileName, opening });
 }
 
 /** Null where the browser cannot read it. Nothing else is tried in here: an error of the page's own must show. */

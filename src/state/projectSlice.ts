@@ -19,6 +19,8 @@ export interface Opening {
   readonly origin: Origin;
   /** The project as it came. */
   readonly project: Project;
+  /** The version of the format that its file was written in; null for the newest, and for what is no file. */
+  readonly upgradedFrom: number | null;
 }
 
 export interface ProjectSlice {
@@ -40,11 +42,18 @@ export interface ProjectSlice {
   dismissFailure(): void;
 }
 
+/** What else is known of a project that opens. */
+interface Came {
+  readonly reading?: Reading | null;
+  readonly upgradedFrom?: number | null;
+}
+
 export const projectSlice: SliceCreator<ProjectSlice> = (set, get, store) => {
-  function open(project: Project, origin: Origin, reading: Reading | null = null): void {
+  function open(project: Project, origin: Origin, { reading = null, upgradedFrom = null }: Came = {}): void {
     const first = firstReading(project);
     const left = reading === null ? {} : { ...reading, anchorId: reading.selectedFittingId };
-    set({ ...first, ...left, project, opening: { origin, project }, openFailure: null, step: noStep });
+    const opening: Opening = { origin, project, upgradedFrom };
+    set({ ...first, ...left, project, opening, openFailure: null, step: noStep });
     timesOf(store).clear();
     get().endGroup();
   }
@@ -56,11 +65,11 @@ export const projectSlice: SliceCreator<ProjectSlice> = (set, get, store) => {
 
     openText: (fileName, text, origin = 'file') => {
       const opened = openProject(text);
-      if (opened.ok) open(opened.project, origin);
+      if (opened.ok) open(opened.project, origin, { upgradedFrom: opened.upgradedFrom });
       else set({ openFailure: { fileName, errors: opened.errors } });
     },
     openStored: (stored) => {
-      open(stored.project, stored, stored.reading);
+      open(stored.project, stored, { reading: stored.reading });
     },
     openNew: (project) => {
       open(project, 'file');

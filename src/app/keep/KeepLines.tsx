@@ -5,6 +5,7 @@ import type { ShelfLoadResult } from '../../state/storage/shelfTypes';
 import { openLoaded } from './keeper';
 import { dismissFinding, openDemo, useKeeping, type Finding } from './keeping';
 import { saveToFile } from './saveToFile';
+import { OlderLine } from './OlderLine';
 import { TypedLine } from './TypedLine';
 import { VersionLine } from '../offline/VersionLine';
 import './keepLines.css';
@@ -29,6 +30,8 @@ function AnyLine({ finding }: { readonly finding: Finding }) {
       return <TypedLine />;
     case 'version':
       return <VersionLine finding={finding} />;
+    case 'older':
+      return <OlderLine finding={finding} />;
     default:
       return <FindingLine finding={finding} />;
   }
@@ -78,7 +81,7 @@ async function letGo(theirs: Promise<ShelfLoadResult>): Promise<void> {
   else await openDemo();
 }
 
-type SaidFinding = Exclude<Finding, { kind: 'typed' | 'version' }>;
+type SaidFinding = Exclude<Finding, { kind: 'typed' | 'version' | 'older' }>;
 
 function FindingLine({ finding }: { readonly finding: SaidFinding }) {
   return (

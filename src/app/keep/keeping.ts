@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import { useAppStore } from '../../state/appStore';
+import type { Opening } from '../../state/projectSlice';
 import type { Broken, Header } from '../../state/storage/records';
 import type { SaveStatus } from '../../state/storage/saveStatus';
 import { loadDemo, demoFileName } from '../demo';
@@ -12,6 +13,8 @@ export type Finding =
   | { readonly kind: 'trouble'; readonly text: string }
   /** Half-typed text waits in fields that are not on the page; stays until it does not. */
   | { readonly kind: 'typed' }
+  /** A file was opened that is of an older version of the format; said as long as that project is the open one. */
+  | { readonly kind: 'older'; readonly fileName: string; readonly opening: Opening }
   /** A new version of the page has been fetched and waits to be asked for. */
   | { readonly kind: 'version' };
 

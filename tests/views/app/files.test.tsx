@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
@@ -7,6 +8,8 @@ import { openFile } from '../../../src/app/openFile';
 import { mostBytes } from '../../../src/project/file/guard';
 import { useAppStore } from '../../../src/state/appStore';
 import { everyKind } from '../ledger/openProjects';
+
+const olderText = readFileSync('tests/data/projects/every-kind-1.json', 'utf8');
 
 // The DOM of the view tests has no modal dialogs.
 HTMLDialogElement.prototype.showModal = function () {
@@ -51,6 +54,19 @@ describe('opening', () => {
     await userEvent.click(await screen.findByRole('button', { name: 'Open the demo' }));
     await screen.findByRole('heading', { name: 'Quillamoor' });
     expect(screen.getByText('the demo, an invented boat')).toBeTruthy();
+  });
+
+  it('says of a file of an older version of the format that it is one, until another is opened', async () => {
+    await openPage();
+    await choose(new File([olderText], 'hull of last year.json', { type: 'application/json' }));
+    await screen.findByRole('heading', { name: 'Test hull' });
+    const said = await screen.findByText(/opened\. It was written in version 1 of the file format/);
+    expect(said.textContent).toContain('“hull of last year.json”');
+    expect(said.textContent).toContain('brought to version 2');
+    await choose(new File([JSON.stringify(everyKind())], 'hull.json', { type: 'application/json' }));
+    await waitFor(() => {
+      expect(screen.queryByText(/of the file format/)).toBeNull();
+    });
   });
 
   it('says each error of a bad file with its path, and keeps what was open', async () => {

@@ -1,0 +1,32 @@
+import { currentVersion } from '../../project/file/schema';
+import { useAppStore } from '../../state/appStore';
+import { dismissFinding, type Finding } from './keeping';
+
+interface OlderLineProps {
+  readonly finding: Extract<Finding, { kind: 'older' }>;
+}
+
+/** That the opened file is of an older version of the format, and what became of it. */
+export function OlderLine({ finding }: OlderLineProps) {
+  const { fileName, opening } = finding;
+  const isOpen = useAppStore((state) => state.opening === opening);
+  if (!isOpen) return null;
+  return (
+    <div className="keep-line keep-line-quiet">
+      <p>
+        “<bdi>{fileName}</bdi>” opened. It was written in version {opening.upgradedFrom} of the file format
+        and has been brought to version {currentVersion}: no number of it was changed, and what the older
+        version took for granted is now written down. The file on the disk stays as it is.
+      </p>
+      <button
+        type="button"
+        className="plain-action"
+        onClick={() => {
+          dismissFinding(finding);
+        }}
+      >
+        Dismiss
+      </button>
+    </div>
+  );
+}
