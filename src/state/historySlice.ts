@@ -9,9 +9,11 @@ export interface Step {
   readonly label: string;
   /** True when it goes on with the edit before: the two are one step on the way back. */
   readonly continues: boolean;
+  /** The plan that was chosen before it. */
+  readonly planIdBefore: string | null;
 }
 
-export const noStep: Step = { label: '', continues: false };
+export const noStep: Step = { label: '', continues: false, planIdBefore: null };
 
 /** One use of undo or redo; each makes another of these. */
 export interface Turn {
@@ -63,14 +65,14 @@ export const historySlice: SliceCreator<HistorySlice> = (set, get, store) => {
     turn: null,
 
     edit: (label, change, { group, isHeld = false } = {}) => {
-      const before = get().project;
+      const { project: before, question } = get();
       if (before === null) return refusal('', 'no project is open');
       const answer = change(before);
       if ('refused' in answer || answer.project === before) return answer;
       const nowMs = performance.now();
       const continues = goesOn(group, isHeld, nowMs);
       openGroup = group === undefined ? null : { name: group, lastEditMs: nowMs };
-      set({ project: answer.project, step: { label, continues } });
+      set({ project: answer.project, step: { label, continues, planIdBefore: question.planId } });
       return answer;
     },
     endGroup: () => {
@@ -78,15 +80,36 @@ export const historySlice: SliceCreator<HistorySlice> = (set, get, store) => {
     },
     undo: () => {
       openGroup = null;
+      const { project, step, question } = get();
       const label = undoLabelOf(get(), timesOf(store));
       timesOf(store).undo();
+      const { project: after } = get();
+      const isMoved = !isOneOf(after, question.planId) || planBack(project, after) !== null;
+      if (isMoved && isOneOf(after, step.planIdBefore)) get().choosePlan(step.planIdBefore);
       set({ turn: { kind: 'undo', label } });
     },
     redo: () => {
       openGroup = null;
+      const { project } = get();
       const label = redoLabelOf(timesOf(store));
       timesOf(store).redo();
+      const made = planBack(project, get().project);
+      if (made !== null) get().choosePlan(made);
       set({ turn: { kind: 'redo', label } });
     },
   };
 };
+
+function planIdsOf(project: Project | null): readonly string[] {
+  return (project?.plans ?? []).map(({ id }) => id);
+}
+
+/** Whether a plan may be chosen in the project; null, the boat as sailed, always may. */
+function isOneOf(project: Project | null, planId: string | null): boolean {
+  return planId === null || planIdsOf(project).includes(planId);
+}
+
+/** The plan that came, or came back, in between; null for none. */
+function planBack(before: Project | null, after: Project | null): string | null {
+  return planIdsOf(after).find((id) => !isOneOf(before, id)) ?? null;
+}

@@ -2,7 +2,7 @@ import type { TemporalState } from 'zundo';
 import type { StoreApi } from 'zustand';
 import type { AppState } from './appState';
 
-/** What the history keeps of each moment. Question and selection are no part of it: going back must not move the reader. */
+/** What the history keeps of each moment. Question and selection are no part of it: going back must not move the reader, but for a plan that comes or goes. */
 export type Remembered = Pick<AppState, 'project' | 'step'>;
 
 /** What can be taken back and done again, for buttons and their words; null where there is nothing. */

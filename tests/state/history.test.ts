@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { deleteFittings } from '../../src/project/edit/deleteFittings';
 import { addFitting, patchFitting } from '../../src/project/edit/fittingEdits';
 import { deleteCondition } from '../../src/project/edit/conditionEdits';
-import { deletePlan } from '../../src/project/edit/planEdits';
+import { addPlan, deletePlan } from '../../src/project/edit/planEdits';
 import { deleteProfile } from '../../src/project/edit/profileEdits';
 import { patchProject } from '../../src/project/edit/projectEdits';
 import { saveProject } from '../../src/project/file/saveProject';
@@ -184,6 +184,54 @@ describe('the history', { timeout: patience }, () => {
     expect(added).toHaveProperty('newIds.length', 1);
     const gone = app().edit('Delete the box', (project) => deleteFittings(project, ['box']));
     expect(gone).toHaveProperty('message', expect.stringContaining('1 refit item about what was deleted'));
+  });
+});
+
+describe('the chosen plan', { timeout: patience }, () => {
+  const chosen = (): string | null => app().question.planId;
+
+  /** Makes a plan and chooses it, as the pane does. */
+  function makePlan(): string {
+    const answer = app().edit('Make a plan', (project) => addPlan(project));
+    const id = 'refused' in answer ? undefined : answer.newIds?.[0];
+    if (id === undefined) throw new Error('no plan');
+    app().choosePlan(id);
+    return id;
+  }
+
+  it('is the one made, again after redo, and the one before it after undo', () => {
+    app().choosePlan(null);
+    const first = makePlan();
+    const second = makePlan();
+    app().undo();
+    expect(chosen()).toBe(first);
+    app().redo();
+    expect(chosen()).toBe(second);
+    app().undo();
+    app().undo();
+    expect(chosen()).toBeNull();
+    app().redo();
+    expect(chosen()).toBe(first);
+  });
+
+  it('comes back with a plan that was deleted', () => {
+    const id = makePlan();
+    app().edit('Delete it', (project) => deletePlan(project, id));
+    expect(chosen()).toBeNull();
+    app().undo();
+    expect(chosen()).toBe(id);
+  });
+
+  it('stays where the reader has gone since, when another comes or goes', () => {
+    const first = makePlan();
+    makePlan();
+    app().choosePlan(first);
+    app().undo();
+    expect(chosen()).toBe(first);
+    rename('Else');
+    app().choosePlan(null);
+    app().undo();
+    expect(chosen()).toBeNull();
   });
 });
 
