@@ -89,6 +89,18 @@ function allNumbersFinite(value: unknown): boolean {
   return Object.values(value).every(allNumbersFinite);
 }
 
+/** What a person or the file has given, beside what is worked out. */
+const givenKeys = new Set(['fitting', 'fittingBefore', 'fittingAfter', 'item', 'zone']);
+
+/** Where a computed number is minus zero, which a table would print with a sign. */
+function minusZeros(value: unknown, path = ''): string[] {
+  if (typeof value === 'number') return Object.is(value, -0) ? [path] : [];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, entry]) =>
+    givenKeys.has(key) ? [] : minusZeros(entry, `${path}.${key}`),
+  );
+}
+
 /** Everything the plan reaches is as it was. */
 function expectUnchanged(ledger: ProjectLedger): void {
   for (const row of ledger.rows) {
@@ -115,7 +127,12 @@ describe('a ledger', () => {
     },
   );
 
-  it('of any valid project adds up, and holds finite numbers only', () => {
+  it.each(shipped)('%s, %s: has no minus zero', (_p, _n, project, basis) => {
+    const plans = [null, ...project.plans.map(({ id }) => id)];
+    for (const plan of plans) expect(minusZeros(ledgerOf(project, basis, plan))).toEqual([]);
+  });
+
+  it('of any valid project adds up, holds finite numbers only, and no minus zero', () => {
     fc.assert(
       fc.property(arbitraryProject, (project: Project) => {
         for (const basis of basesOf(project)) {
@@ -123,6 +140,7 @@ describe('a ledger', () => {
             const ledger = ledgerOf(project, basis, plan);
             expectPartsAddUp(ledger);
             expect(allNumbersFinite(ledger)).toBe(true);
+            expect(minusZeros(ledger)).toEqual([]);
           }
         }
       }),

@@ -5,6 +5,7 @@ import { bodyAxes, bodyCoefficient, bodyPoint, type BodyAxes, type BodyPoint } f
 import { apparentWindAt, type SailingState } from '../condition/sailingState';
 import type { MemberPoint } from '../member/integrateMember';
 import { heightAlong, type MemberGeometry } from '../member/memberGeometry';
+import { plainZero } from '../numerics/plainZero';
 import type { Quantity } from '../quantity';
 import {
   directionOf,
@@ -265,7 +266,7 @@ function traceFrom(
     forceTrackXN: sums.fx,
     forceTrackYN: sums.fy,
     forceTrackZN: sums.fz,
-    trackPowerW: -sums.fx * state.boatSpeedMs,
+    trackPowerW: plainZero(-sums.fx * state.boatSpeedMs),
     airPowerW: sums.airPower,
     regime: facts.regime,
   };

@@ -1,6 +1,7 @@
 import type { Quantity } from '../quantity';
 import { toBoat } from '../frames/boatToTrack';
 import type { SailingState } from '../condition/sailingState';
+import { plainZero } from '../numerics/plainZero';
 import { trackVector, type BoatVector, type TrackVector } from '../vector/vector3';
 
 /** Force and moment summed in the track's frame about the boat's origin, and the two powers that belong to them. */
@@ -177,24 +178,24 @@ export function outcomeOf(sums: Sums, state: SailingState): Outcome {
     forceTrackXN: sums.fx,
     forceTrackYN: sums.fy,
     forceTrackZN: sums.fz,
-    forceBoatXN: forceBoat[0],
-    forceBoatYN: forceBoat[1],
-    forceBoatZN: forceBoat[2],
+    forceBoatXN: plainZero(forceBoat[0]),
+    forceBoatYN: plainZero(forceBoat[1]),
+    forceBoatZN: plainZero(forceBoat[2]),
     momentTrackXNm: sums.mx,
     momentTrackYNm: sums.my,
     momentTrackZNm: sums.mz,
-    momentBoatXNm: momentBoat[0],
-    momentBoatYNm: momentBoat[1],
-    momentBoatZNm: momentBoat[2],
+    momentBoatXNm: plainZero(momentBoat[0]),
+    momentBoatYNm: plainZero(momentBoat[1]),
+    momentBoatZNm: plainZero(momentBoat[2]),
   };
 }
 
 /** The doubted entries alone. All are linear in the sums, so the change of the sums gives the change of the entries. */
 export function changeOf(sums: Sums, state: SailingState): Change {
-  const dragAgainstTrackN = -sums.fx;
-  const sideForceN = state.tackSign * sums.fy;
-  const heelingMomentNm = heelingMoment(sums, state);
-  const trackPowerW = dragAgainstTrackN * state.boatSpeedMs;
+  const dragAgainstTrackN = plainZero(-sums.fx);
+  const sideForceN = plainZero(state.tackSign * sums.fy);
+  const heelingMomentNm = plainZero(heelingMoment(sums, state));
+  const trackPowerW = plainZero(dragAgainstTrackN * state.boatSpeedMs);
   const { hullDragPerSideForce, driveLostPerHeelingMomentPerM, atHeelLimit } = state.condition;
   const sidePrice = (hullDragPerSideForce ?? 0) * sideForceN;
   const heelPrice = atHeelLimit ? (driveLostPerHeelingMomentPerM ?? 0) * heelingMomentNm : 0;
