@@ -1,6 +1,7 @@
 import { fromSi, toSi } from '../../units/convert';
 import type { ParseProblem } from '../../units/parse';
 import { parseQuantity } from '../../units/parse';
+import { typedNumber } from '../../units/typedNumber';
 import { unitSign } from '../../units/printIn';
 import { dimensionNames, unitsOf, type Dimension, type Unit } from '../../units/unitTable';
 import type { Reading } from './useDraft';
@@ -11,8 +12,6 @@ export interface SiRange {
   readonly toSi: number;
 }
 
-/** More figures than anybody measures, fewer than a conversion's rounding leaves behind: 22 kn stays 22. */
-const fieldFigures = 6;
 const storedFigures = 13;
 const rangeFigures = 4;
 
@@ -26,10 +25,10 @@ function withUnit(number: string, unit: Unit): string {
   return unit === 'deg' || unit === '%' ? number + printed : `${number} ${printed}`;
 }
 
-/** A value as it stands in a field: everything that was typed, not the three figures of a printed result. */
+/** A value as it stands in a field: what was typed, not the three figures of a printed result. */
 export function fieldText(valueSi: number | null, unit: Unit, isUnitShown = true): string {
   if (valueSi === null || !Number.isFinite(valueSi)) return '';
-  const number = signed(Number(fromSi(valueSi, unit).toPrecision(fieldFigures)));
+  const number = signed(typedNumber(valueSi, unit));
   return isUnitShown ? withUnit(number, unit) : number;
 }
 
@@ -159,7 +158,8 @@ export function stepped(fromValueSi: number | null, stepCount: number, rule: Qua
   const { unit, range, isWhole } = rule;
   const size = isWhole ? 1 : (steps[unit] ?? stepOfRange(range, unit));
   const start = fromValueSi ?? Math.min(Math.max(0, range.fromSi), range.toSi);
-  const next = Number((fromSi(start, unit) + stepCount * size).toPrecision(12));
+  // From what the field shows, so that 21.5 becomes 22.
+  const next = Number((typedNumber(start, unit) + stepCount * size).toPrecision(12));
   return Math.min(Math.max(toSi(next, unit), range.fromSi), range.toSi);
 }
 
