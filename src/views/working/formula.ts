@@ -1,5 +1,5 @@
 import type { SiUnit } from '../../physics/quantity';
-import { fromSi } from '../../units/convert';
+import { fromSi, toSi } from '../../units/convert';
 import { printNumber, unitSign } from '../../units/printIn';
 import type { Unit } from '../../units/unitTable';
 
@@ -23,6 +23,14 @@ export type KnownSymbols = ReadonlyMap<string, SymbolValue>;
 /** Angles are read in degrees; everything else in its own SI unit. */
 export function displayUnit(unit: SiUnit): Unit {
   return unit === 'rad' ? 'deg' : unit;
+}
+
+/** Nobody sets or reads an angle finer than to a tenth of a degree. */
+const noAngleRad = toSi(0.05, 'deg');
+
+/** The value to be read: an angle that is none to a tenth of a degree, as of a section that follows the wind, is none. */
+export function readableSi(valueSi: number, unit: SiUnit): number {
+  return unit === 'rad' && Math.abs(valueSi) < noAngleRad ? 0 : valueSi;
 }
 
 const tokenPattern =
@@ -114,7 +122,8 @@ function numeralOf(token: string, known: KnownSymbols): string {
 
 function numberPieces(token: string, known: KnownSymbols, isInside: boolean): FormulaPiece[] | null {
   const symbol = known.get(token);
-  if (symbol !== undefined) return inBrackets(valuePieces(symbol), symbol.value < 0 && isInside);
+  if (symbol !== undefined)
+    return inBrackets(valuePieces(symbol), readableSi(symbol.value, symbol.unit) < 0 && isInside);
   if (functions.includes(token) || !/\p{L}/u.test(token)) return symbolPieces(token);
   return null;
 }
@@ -126,7 +135,8 @@ function inBrackets(pieces: FormulaPiece[], isNegative: boolean): FormulaPiece[]
 
 function valuePieces({ value, unit, decimals }: SymbolValue): FormulaPiece[] {
   const shown = displayUnit(unit);
-  const { digits, exponent } = printNumber(fromSi(value, shown), decimals === undefined ? {} : { decimals });
+  const number = fromSi(readableSi(value, unit), shown);
+  const { digits, exponent } = printNumber(number, decimals === undefined ? {} : { decimals });
   const degrees = shown === 'deg' ? unitSign(shown) : '';
   return exponent === undefined
     ? [{ text: digits + degrees, style: 'upright' }]

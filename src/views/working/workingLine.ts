@@ -2,7 +2,7 @@ import type { Quantity } from '../../physics/quantity';
 import { formatQuantity } from '../../units/print';
 import { valueIn, valueRangeIn } from '../../units/printIn';
 import { shownUnit } from '../../units/shownUnits';
-import { displayUnit, withNumbers, type FormulaPiece, type KnownSymbols } from './formula';
+import { displayUnit, readableSi, withNumbers, type FormulaPiece, type KnownSymbols } from './formula';
 
 /** One quantity of the working, with a cell for each side that is shown. */
 export interface WorkingLine {
@@ -67,7 +67,7 @@ function cellOf(quantity: Quantity, input: LineInput, known: KnownSymbols): Line
   const unit = displayUnit(quantity.unit);
   const place = decimals === undefined ? {} : { decimals };
   return {
-    text: valueIn(unit === '1' ? threeFigures(value) : value, unit, place),
+    text: valueIn(unit === '1' ? threeFigures(value) : readableSi(value, quantity.unit), unit, place),
     spread: low === null || high === null || low === high ? null : valueRangeIn(low, high, unit, place),
     numbers: quantity.equation === undefined ? null : withNumbers(quantity.equation, known),
     note,

@@ -7,6 +7,7 @@ import {
   type FormulaPiece,
   type SymbolValue,
 } from '../../../src/views/working/formula';
+import { workingLine } from '../../../src/views/working/workingLine';
 
 function text(pieces: readonly FormulaPiece[] | null): string {
   return (pieces ?? []).map(({ text: own, sub = '', sup = '' }) => own + sub + sup).join('');
@@ -28,6 +29,27 @@ const known = new Map<string, SymbolValue>([
   ['z_w', { value: 4, unit: 'm' }],
   ['W_10', { value: 10, unit: 'm/s' }],
 ]);
+
+describe('an angle that is none to a tenth of a degree', () => {
+  const degree = Math.PI / 180;
+
+  it('stands as none in a line of the working, and a larger one to three figures', () => {
+    const lineText = (valueDeg: number): string | undefined =>
+      workingLine('incidenceRad', memberQuantities.incidenceRad, [{ value: valueDeg * degree }], [])?.cells[0]
+        ?.text;
+    expect(lineText(-0.00107)).toBe('0');
+    expect(lineText(0.049)).toBe('0');
+    expect(lineText(0.051)).toBe('0.0510');
+    expect(lineText(-12.34)).toBe('−12.3');
+  });
+
+  it('stands as none in a formula, and nothing but an angle does', () => {
+    const near = (value: number, unit: 'rad' | 'm'): string =>
+      text(withNumbers('sin a', new Map([['a', { value, unit }]])));
+    expect(near(-0.00107 * degree, 'rad')).toBe('sin 0°');
+    expect(near(0.000_02, 'm')).toBe('sin 2.00 × 10−5');
+  });
+});
 
 describe('an equation with its numbers', () => {
   it.each([
