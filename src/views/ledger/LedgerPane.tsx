@@ -232,11 +232,12 @@ function useRowSetting({ boat }: Project, ledger: ProjectLedger): RowSetting {
   const shown = useAppStore((state) => state.shown);
   const preferences = usePreferences();
   const isPhone = useMediaQuery('(max-width: 599px)');
+  const isNarrow = useMediaQuery('(max-width: 799px)');
   const isRoomy = useMediaQuery('(min-width: 1560px)');
   const barWidthPx = isPhone ? 104 : isRoomy ? 132 : 110;
   return useMemo(
-    () => rowSetting({ boat, ledger, shown, preferences, isPhone, barWidthPx }),
-    [boat, ledger, shown, preferences, isPhone, barWidthPx],
+    () => rowSetting({ boat, ledger, shown, preferences, isPhone, isNarrow, barWidthPx }),
+    [boat, ledger, shown, preferences, isPhone, isNarrow, barWidthPx],
   );
 }
 

@@ -118,17 +118,18 @@ export interface ColumnQuestion {
   readonly hasFullPrice: boolean;
   /** True when a saving costs side force, so that it must be said beside it. */
   readonly hasBought: boolean;
-  readonly isPhone: boolean;
+  /** True where not all columns stand side by side, as on a phone. */
+  readonly isNarrow: boolean;
   readonly shown: Shown;
 }
 
-/** The columns that are shown, from left to right. A phone has first what decides; the others follow to the side. */
+/** The columns that are shown, from left to right. A narrow page has first what decides; the others follow to the side. */
 export function shownColumns(question: ColumnQuestion): ColumnId[] {
-  const { isPhone, shown } = question;
+  const { isNarrow, shown } = question;
   const optional = (ids: readonly ColumnId[]): ColumnId[] => ids.filter((id) => isWanted(id, question));
-  if (!isPhone) return optional(deskOrder);
+  if (!isNarrow) return optional(deskOrder);
   const powers: ColumnId[] = shown === 'both' ? ['after', 'bar', 'saving', 'before'] : [shown, 'bar'];
-  return [...powers, ...optional(phoneRest)];
+  return [...powers, ...optional(narrowRest)];
 }
 
 const deskOrder: readonly ColumnId[] = [
@@ -151,11 +152,11 @@ const deskOrder: readonly ColumnId[] = [
   'doubts',
 ];
 
-const phoneFirst: readonly ColumnId[] = ['before', 'after', 'bar', 'saving', 'spread', 'drag'];
-const phoneRest: readonly ColumnId[] = [
+const narrowFirst: readonly ColumnId[] = ['before', 'after', 'bar', 'saving', 'spread', 'drag'];
+const narrowRest: readonly ColumnId[] = [
   'spread',
   'drag',
-  ...deskOrder.filter((id) => !phoneFirst.includes(id)),
+  ...deskOrder.filter((id) => !narrowFirst.includes(id)),
 ];
 
 function isWanted(id: ColumnId, { extras, hasFullPrice, hasBought }: ColumnQuestion): boolean {

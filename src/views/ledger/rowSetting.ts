@@ -31,6 +31,8 @@ export interface SettingQuestion {
   readonly shown: Shown;
   readonly preferences: Preferences;
   readonly isPhone: boolean;
+  /** True on a phone too. */
+  readonly isNarrow: boolean;
   readonly barWidthPx: number;
 }
 
@@ -52,14 +54,22 @@ export function rowSetting(question: SettingQuestion): RowSetting {
   return setting;
 }
 
-function newSetting({ boat, ledger, shown, preferences, isPhone, barWidthPx }: SettingQuestion): RowSetting {
+function newSetting({
+  boat,
+  ledger,
+  shown,
+  preferences,
+  isPhone,
+  isNarrow,
+  barWidthPx,
+}: SettingQuestion): RowSetting {
   const { rows, plan, against } = ledger;
   const places = ledgerPlaces(rows);
   const columns = shownColumns({
     extras: preferences.columns,
     hasFullPrice: ledger.hasFullPrice,
     hasBought: rows.some(({ saving }) => boughtText(saving, places) !== ''),
-    isPhone,
+    isNarrow,
     shown,
   });
   const widthsPx = columnWidths(columns, ledger, places, barWidthPx, shown, isPhone ? phoneTypeScale : 1);
