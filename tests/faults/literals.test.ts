@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { literalsOf, withFault } from './literals';
+import { everyNth, literalsOf, withFault } from './literals';
 import { relatedTests } from './relatedTests';
 import { readSurvey } from './survey';
 
@@ -43,6 +43,19 @@ describe('the constants of a file', () => {
   });
 });
 
+describe('a sample of the constants', () => {
+  it('counts on over the ends of files and leaves no file out', () => {
+    const constants = [
+      ...literalsOf('first.ts', 'const a = [1, 2, 3, 4];'),
+      ...literalsOf('second.ts', 'const b = [5, 6, 7];'),
+      ...literalsOf('third.ts', 'const c = [8, 9, 10, 11];'),
+    ];
+    expect(everyNth(constants, 3).map(({ text }) => text)).toEqual(['1', '4', '7', '10']);
+    expect(everyNth(constants, 7).map(({ text }) => text)).toEqual(['1', '6', '8']);
+    expect(everyNth(constants, 1)).toEqual(constants);
+  });
+});
+
 describe('the tests that are asked', () => {
   it('are those of published numbers first, then the one named like the file, and none without a way to it', () => {
     const tests = relatedTests(root, 'src/physics/body/sphereTable.ts');
@@ -51,6 +64,12 @@ describe('the tests that are asked', () => {
     expect(published).toContain('tests/published/published.test.ts');
     expect(tests[published.length]).toBe('tests/properties/sphere.test.ts');
     expect(tests).not.toContain('tests/properties/net.test.ts');
+  });
+
+  it('are those of published numbers and of properties alone', () => {
+    const tests = relatedTests(root, 'src/physics/strut/strut.ts');
+    expect(tests).toContain('tests/properties/strut.test.ts');
+    for (const test of tests) expect(test).toMatch(/^tests\/(published|properties)\//);
   });
 });
 

@@ -90,3 +90,15 @@ export function withFault(text: string, { from, to }: Pick<Literal, 'from' | 'to
   const value = Number(text.slice(from, to).replaceAll('_', '')) * faultFactor;
   return `${text.slice(0, from)}${value}${text.slice(to)}`;
 }
+
+/** Every so many'th of all constants, counted on over the ends of files, and the middle one of a file stepped over. */
+export function everyNth(literals: readonly Literal[], every: number): Literal[] {
+  const chosen = new Set(literals.filter((_, index) => index % every === 0));
+  const reached = new Set([...chosen].map(({ file }) => file));
+  for (const file of new Set(literals.map((literal) => literal.file))) {
+    const own = literals.filter((literal) => literal.file === file);
+    const middle = own[Math.floor(own.length / 2)];
+    if (!reached.has(file) && middle !== undefined) chosen.add(middle);
+  }
+  return literals.filter((literal) => chosen.has(literal));
+}

@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, relative } from 'node:path';
 import ts from 'typescript';
 
-const testFolders = ['tests/published', 'tests/properties', 'tests/physics'];
+/** Only these may notice: what was published, and what must be so. Claims about single functions of the core may not. */
+const testFolders = ['tests/published', 'tests/properties'];
 const searched = ['src/physics', 'src/units', 'src/project', ...testFolders];
 
 function filesBelow(root: string, folder: string): string[] {
@@ -43,8 +44,8 @@ function distances(importers: ReadonlyMap<string, readonly string[]>, file: stri
 }
 
 /**
- * Tests of published numbers, properties and the core's own claims that depend on a source file, in the order in which they are likely to
- * notice soonest: the published numbers, which take half a second, then those named like the file, then the nearest.
+ * Tests of published numbers and of properties that depend on a source file, in the order in which they are likely to notice
+ * soonest: the published numbers, which take half a second, then those named like the file, then the nearest.
  */
 export function relatedTests(root: string, file: string): string[] {
   const steps = distances(importersOf(root), file);

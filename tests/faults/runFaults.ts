@@ -1,11 +1,12 @@
 /**
  * `npm run faults` multiplies every constant of the core by 1.1, one at a time, and asks whether a test of a published
- * number, of a property or of the core notices. It takes hours; what was tried is kept in reports/faults.json and not tried again
- * until the file changes.
+ * number or of a property notices. It takes hours; what was tried is kept in reports/faults.json and not tried again until
+ * the file changes.
  *
  *     --file=src/physics/section/   files whose path holds this
  *     --limit=100                   at most so many this time
- *     --every=10                    every tenth constant of a file only, for a sample
+ *     --every=10                    every tenth constant only, counted on over the ends of files, and one of every file
+ *                                   that the count steps over
  *     --nearest=6                   the six nearest test files only: quicker, and can only count too many survivors
  *     --again                       tries survivors once more, after a test was added
  *     --record                      writes tests/faults/faultSurvey.json, which docs/validation.md is written from
@@ -15,7 +16,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FaultAnswer, FaultJob } from './faultWorker';
-import { literalsOf, type Literal } from './literals';
+import { everyNth, literalsOf, type Literal } from './literals';
 import { relatedTests } from './relatedTests';
 import { surveyPath, type FaultSurvey, type FileSurvey, type Finding } from './survey';
 
@@ -101,22 +102,24 @@ function ask(worker: ChildProcess, job: FaultJob): Promise<string | null> {
   });
 }
 
-/** Constants still to be tried, file by file. */
-function jobs(report: Report): Literal[] {
+/** Constants that are not left alone, file by file. */
+function openConstants(): Literal[] {
   const part = option('file') ?? '';
-  const every = Number(option('every') ?? 1);
-  const again = process.argv.includes('--again');
   return sourceFiles()
     .filter((file) => file.includes(part))
-    .flatMap((file) => {
-      const known = report[file]?.findings ?? [];
-      const settled = new Set(
-        known.filter(({ noticedBy }) => noticedBy !== null || !again).map(({ from }) => from),
-      );
-      return literalsOf(file, textOf(file))
-        .filter(({ excluded }) => excluded === null)
-        .filter((literal, index) => index % every === 0 && !settled.has(literal.from));
-    })
+    .flatMap((file) => literalsOf(file, textOf(file)))
+    .filter(({ excluded }) => excluded === null);
+}
+
+/** Constants of the sample that are still to be tried. */
+function jobs(report: Report): Literal[] {
+  const again = process.argv.includes('--again');
+  const isSettled = ({ file, from }: Literal): boolean =>
+    (report[file]?.findings ?? []).some(
+      (finding) => finding.from === from && (finding.noticedBy !== null || !again),
+    );
+  return everyNth(openConstants(), Number(option('every') ?? 1))
+    .filter((literal) => !isSettled(literal))
     .slice(0, Number(option('limit') ?? Infinity));
 }
 
