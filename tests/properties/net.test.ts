@@ -9,7 +9,14 @@ import {
   screenLoss,
   slowWireFactor,
 } from '../../src/physics/body/net';
+import { netAxes } from '../../src/physics/body/netForce';
+import { apparentWindAt } from '../../src/physics/condition/sailingState';
+import type { NetShape } from '../../src/physics/fitting/fittingInput';
+import { freeSetting } from '../../src/physics/fitting/localWind';
+import { memberGeometry } from '../../src/physics/member/memberGeometry';
+import { boatVector } from '../../src/physics/vector/vector3';
 import { netAt, netTraceOf } from '../published/net';
+import { conditionOf, stateOf } from '../published/support';
 import { between } from './arbitraries';
 
 const solidity = between(0, 1);
@@ -129,6 +136,32 @@ describe('a net’s drag areas', () => {
     const trace = netTraceOf({ areaM2: 2, solidity: 0.2, wireDiameterM: 0.5e-3 }, 3, 1.5e-5);
     expect(trace.wireReynolds).toBeCloseTo(100, 9);
     expect(trace.slowWireFactor).toBeGreaterThan(1.1);
+  });
+
+  it('are taken in the wind of the middle of its dry height', () => {
+    fc.assert(
+      fc.property(between(-0.9, 3), between(1, 3), between(0.1, 0.9), (bottomM, heightM, s) => {
+        const condition = conditionOf({ windLaw: { kind: 'power', exponent: 0.14 } });
+        const state = stateOf(condition);
+        const size = (valueM: number) => ({ valueM, basis: 'measured' as const, doubtId: 'own:net:size' });
+        const shape: NetShape = {
+          kind: 'net',
+          facing: 'x',
+          width: size(2),
+          height: size(heightM),
+          solidity: s,
+          wireDiameter: size(0.2e-3),
+        };
+        const member = { start: boatVector(0, 0, bottomM), end: boatVector(0, 0, bottomM + heightM) };
+        const middleM = (Math.max(bottomM, 0) + bottomM + heightM) / 2;
+        const { speedMs } = apparentWindAt(state, middleM);
+        const panel = { areaM2: 2 * heightM, solidity: s, wireDiameterM: 0.2e-3 };
+        const there = netTraceOf(panel, speedMs, state.air.kinematicViscosityM2S);
+        const net = netAxes(shape, memberGeometry(member, state.rotation, 0), state, freeSetting);
+        expect(net[0].coefficient.best).toBeCloseTo(there.normalCoefficientBest, 10);
+        expect(net[1].coefficient.best).toBeCloseTo(there.alongAreaBestM2 / panel.areaM2, 10);
+      }),
+    );
   });
 
   it('are not invented for an impossible net', () => {

@@ -116,6 +116,12 @@ describe('a pull test', () => {
   it('holds the low end at zero, and says so, where the doubt is as large as the force', () => {
     const result = pullTestArea(pullTestOf({ forcesN: [1, 20] }));
     expect(result).toMatchObject({ notices: ['low-held-at-zero'], trace: { dragAreaLowM2: 0 } });
+    const noticesAt = (forceMeterDoubtN: number): readonly string[] => {
+      const read = pullTestArea(pullTestOf({ forcesN: [10, 10], forceMeterDoubtN }));
+      return read.kind === 'area' ? read.notices : [read.problem];
+    };
+    expect(noticesAt(10.01)).toEqual(['low-held-at-zero']);
+    expect(noticesAt(9.99)).toEqual([]);
   });
 
   it('names what is wrong instead of giving a number', () => {
@@ -138,6 +144,17 @@ describe('a pull test', () => {
   });
 });
 
+/** The t that leaves 90 % between its two signs, by halving. */
+function exactQuantile95(degrees: number): number {
+  let [low, high] = [1.5, 1.8];
+  while (high - low > 1e-12) {
+    const middle = (low + high) / 2;
+    if (centralShare(middle, degrees) < 0.9) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
 /** Share of Student's distribution between -t and t, by Simpson's rule on t = sqrt(n) tan(angle). */
 function centralShare(t: number, degrees: number): number {
   const largest = Math.atan(t / Math.sqrt(degrees));
@@ -156,6 +173,16 @@ describe("Student's factor", () => {
     const all = [...studentTable95.map((_, i) => i + 1), 31, 35, 50, 100, 300];
     for (const degrees of all) {
       expect(centralShare(studentQuantile95(degrees), degrees), `${degrees}`).toBeCloseTo(0.9, 3);
+    }
+  });
+
+  it('misses by (3 z^7 + 19 z^5 + 17 z^3 - 15 z) / (384 n^3) beyond the table, the first term that it leaves out', () => {
+    const z = 1.6448536269514722;
+    const leftOut = (3 * z ** 7 + 19 * z ** 5 + 17 * z ** 3 - 15 * z) / 384;
+    for (const degrees of [40, 50]) {
+      const missed = degrees ** 3 * (exactQuantile95(degrees) - studentQuantile95(degrees));
+      expect(missed / leftOut).toBeGreaterThan(0.95);
+      expect(missed / leftOut).toBeLessThan(1.05);
     }
   });
 
