@@ -4,6 +4,7 @@ import ts from 'typescript';
 
 /** Only these may notice: what was published, and what must be so. Claims about single functions of the core may not. */
 const testFolders = ['tests/published', 'tests/properties'];
+const slowTests = ['accuracy', 'doubts', 'secondRoute', 'fairing', 'members', 'additivity'];
 const searched = ['src/physics', 'src/units', 'src/project', ...testFolders];
 
 function filesBelow(root: string, folder: string): string[] {
@@ -45,16 +46,18 @@ function distances(importers: ReadonlyMap<string, readonly string[]>, file: stri
 
 /**
  * Tests of published numbers and of properties that depend on a source file, in the order in which they are likely to notice
- * soonest: the published numbers, which take half a second, then those named like the file, then the nearest.
+ * soonest: the published numbers, which take half a second, then those named like the file, then the nearest, and last those
+ * that take five seconds or more.
  */
 export function relatedTests(root: string, file: string): string[] {
   const steps = distances(importersOf(root), file);
   const name = basename(file, '.ts');
   const rank = (test: string): number => {
-    if (test.startsWith('tests/published/')) return -3;
+    if (test.startsWith('tests/published/')) return test.endsWith('/published.test.ts') ? -4 : -3;
     const stem = basename(test, '.test.ts');
     if (stem === name) return -2;
-    return name.startsWith(stem) || stem.startsWith(name) ? -1 : (steps.get(test) ?? 0);
+    if (name.startsWith(stem) || stem.startsWith(name)) return -1;
+    return (steps.get(test) ?? 0) + (slowTests.includes(stem) ? 100 : 0);
   };
   return [...steps.keys()]
     .filter(

@@ -111,4 +111,61 @@ describe('a strut', () => {
       { numRuns: 60 },
     );
   });
+
+  it('has Euler’s load of its weak axis, its ends by the modulus, and the least of that and what yields', () => {
+    fc.assert(
+      fc.property(struts, (input) => {
+        const trace = traceOf(input);
+        const { modulusPa, modulusLowPa, modulusHighPa, yieldStressPa, densityKgM3 } = input.material;
+        const euler = (modulus: number): number =>
+          (modulus * trace.weakM4 * Math.PI ** 2) / input.lengthM ** 2;
+        expect(trace.eulerLoadN / euler(modulusPa)).toBeCloseTo(1, 12);
+        expect(trace.eulerLoadLowN / euler(modulusLowPa)).toBeCloseTo(1, 12);
+        expect(trace.eulerLoadHighN / euler(modulusHighPa)).toBeCloseTo(1, 12);
+        const yields = yieldStressPa === null ? Infinity : yieldStressPa * trace.areaM2;
+        expect(trace.upperBoundN).toBe(Math.min(trace.eulerLoadN, yields));
+        // E pi^2 / slenderness^2 is Euler's stress.
+        const stress = (modulusPa * Math.PI ** 2) / trace.slenderness ** 2;
+        expect(trace.eulerStressPa / stress).toBeCloseTo(1, 9);
+        expect((trace.gyrationRadiusM ** 2 * trace.areaM2) / trace.weakM4).toBeCloseTo(1, 12);
+        expect(trace.massKg / (densityKgM3 * trace.areaM2 * input.lengthM)).toBeCloseTo(1, 12);
+        expect(trace.bendingStiffnessNm2).toBe(modulusPa * trace.weakM4);
+      }),
+    );
+  });
+
+  it('is warned of a wall under a fiftieth of its mean diameter, or of its flattest part’s where that is a fifth more', () => {
+    fc.assert(
+      fc.property(struts, (input) => {
+        const result = strutOf(input);
+        if (result.kind === 'problem') throw new Error(result.problem);
+        const { wallM, perimeterM, flattestRadiusM, yieldLoadN, eulerLoadN } = result.trace;
+        const meanM = perimeterM / Math.PI;
+        const flatM = 2 * flattestRadiusM;
+        const codes = result.notices.map(({ code }) => code);
+        expect(codes[0]).toBe('load-is-upper-bound');
+        expect(codes.includes('thin-wall')).toBe(50 * wallM < meanM);
+        expect(codes.includes('flat-sides')).toBe(5 * flatM > 6 * meanM && 50 * wallM < flatM);
+        expect(codes.includes('yield-not-known')).toBe(yieldLoadN === null);
+        expect(codes.includes('yields-first')).toBe((yieldLoadN ?? Infinity) < eulerLoadN);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});
+
+describe('materials, written a second time', () => {
+  it('metals are doubted by 3 % in their modulus; carbon is 60 to 130 GPa, best 90, and 1550 kg/m3', () => {
+    const { aluminium6082, stainless316, titanium6al4v, carbonEpoxy } = strutMaterials;
+    for (const metal of [aluminium6082, stainless316, titanium6al4v]) {
+      expect(metal.modulusLowPa / metal.modulusPa).toBeCloseTo(0.97, 12);
+      expect(metal.modulusHighPa / metal.modulusPa).toBeCloseTo(1.03, 12);
+    }
+    expect(carbonEpoxy).toMatchObject({
+      modulusPa: 9e10,
+      modulusLowPa: 6e10,
+      modulusHighPa: 1.3e11,
+      densityKgM3: 1550,
+    });
+  });
 });

@@ -4,7 +4,7 @@ import { strutOf, type StrutInput, type StrutTrace } from '../../../src/physics/
 import { strutMaterials } from '../../../src/physics/strut/strutMaterial';
 import { strutQuantities } from '../../../src/physics/strut/strutQuantities';
 import { sources } from '../../../src/physics/sources';
-import { ellipse, fairing, round } from './outlines';
+import { ellipse, fairing, round } from '../../properties/outlines';
 
 const { aluminium6082, carbonEpoxy } = strutMaterials;
 

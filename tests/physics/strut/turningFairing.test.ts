@@ -8,7 +8,7 @@ import {
   type TurningTrace,
 } from '../../../src/physics/strut/turningFairing';
 import { turningQuantities } from '../../../src/physics/strut/turningQuantities';
-import { ellipse, fairing, round } from './outlines';
+import { ellipse, fairing, round } from '../../properties/outlines';
 
 const degree = Math.PI / 180;
 

@@ -1,10 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import {
-  beamEnds,
-  beamFrequencyHz,
-  firstModeFactor,
-  wireFrequencyHz,
-} from '../../../src/physics/vibration/naturalFrequency';
 import { sheddingAt, sheddingQuantities } from '../../../src/physics/vibration/shedding';
 import {
   vibrationOf,
@@ -135,47 +129,5 @@ describe('shedding', () => {
 
   it('describes every number of its working', () => {
     expect(Object.keys(sheddingQuantities).sort()).toEqual(Object.keys(sheddingAt(1, 1, 1)).sort());
-  });
-});
-
-describe('own frequencies', () => {
-  /** What vanishes at beta L of the first mode, by the ends. */
-  const characteristic = {
-    pinned: (b: number) => Math.sin(b),
-    clamped: (b: number) => Math.cos(b) * Math.cosh(b) - 1,
-    'clamped-pinned': (b: number) => Math.sin(b) * Math.cosh(b) - Math.cos(b) * Math.sinh(b),
-    'clamped-free': (b: number) => Math.cos(b) * Math.cosh(b) + 1,
-  };
-
-  it.each(beamEnds)('solve the beam equation: %s', (ends) => {
-    const f = characteristic[ends];
-    let [from, to] = ends === 'clamped-free' ? [1, 2.5] : ends === 'pinned' ? [2, 4] : [3, 5.5];
-    expect(f(from) * f(to)).toBeLessThan(0);
-    for (let i = 0; i < 60; i += 1) {
-      const middle = (from + to) / 2;
-      if (f(from) * f(middle) <= 0) to = middle;
-      else from = middle;
-    }
-    expect(firstModeFactor[ends]).toBeCloseTo(from * from, 3);
-  });
-
-  it('of a pinned beam follow from the energies of a half sine', () => {
-    // f^2 = int B y''^2 / int m y^2 / (2 pi)^2, exact since the half sine is the mode.
-    const [stiffness, mass, length] = [1234, 0.7, 2.3];
-    let [bending, moving] = [0, 0];
-    for (let i = 0; i < 1000; i += 1) {
-      const x = (length * (i + 0.5)) / 1000;
-      bending += stiffness * ((Math.PI / length) ** 2 * Math.sin((Math.PI * x) / length)) ** 2;
-      moving += mass * Math.sin((Math.PI * x) / length) ** 2;
-    }
-    expect(beamFrequencyHz(stiffness, mass, length, 'pinned')).toBeCloseTo(
-      Math.sqrt(bending / moving) / (2 * Math.PI),
-      9,
-    );
-  });
-
-  it('are those of the worked examples', () => {
-    expect(beamFrequencyHz(1000, 1, 2, 'pinned')).toBeCloseTo(12.4, 1);
-    expect(wireFrequencyHz(1000, 0.1, 2)).toBeCloseTo(25, 12);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { flatNeighbourhood } from '../../../src/physics/numerics/flatNeighbourhood';
+import { flatNeighbourhood } from '../../src/physics/numerics/flatNeighbourhood';
 
 describe('the flat neighbourhood of a least value', () => {
   it('is that of 1/x + x: 2 at 1, and 2.1 at the roots of x^2 - 2.1 x + 1', () => {

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { envelopeQuantities, trackPowerOfDragW } from '../../../src/physics/envelope/envelopeArithmetic';
-import { metFromTrue, metFromTrueAngle, metFromTrueSpeed } from '../../../src/physics/envelope/windMet';
-import { sources } from '../../../src/physics/sources';
+import { envelopeQuantities, trackPowerOfDragW } from '../../src/physics/envelope/envelopeArithmetic';
+import { metFromTrue, metFromTrueAngle, metFromTrueSpeed } from '../../src/physics/envelope/windMet';
+import { sources } from '../../src/physics/sources';
 
 const degree = Math.PI / 180;
 

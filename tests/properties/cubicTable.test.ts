@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cubicTable, pieceAt, valueAt, valueOnPiece } from '../../../src/physics/numerics/cubicTable';
-import { smoothStep } from '../../../src/physics/numerics/smoothStep';
+import { cubicTable, pieceAt, valueAt, valueOnPiece } from '../../src/physics/numerics/cubicTable';
+import { smoothStep } from '../../src/physics/numerics/smoothStep';
 
 /** Abscissae with gaps of 0.1 to 3 and one column of values. */
 const tables = fc

@@ -1,4 +1,4 @@
-import type { SectionOutline } from '../../../src/physics/strut/sectionOutline';
+import type { SectionOutline } from '../../src/physics/strut/sectionOutline';
 
 export const round = (diameterM: number): SectionOutline => ({ kind: 'round', diameterM });
 export const ellipse = (chordM: number, thicknessM: number): SectionOutline => ({

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { emptyFairing, fairingCoefficients } from '../../../src/physics/section/fairing';
-import { turbulentAlignedDrag } from '../../../src/physics/section/fairingAligned';
+import { emptyFairing, fairingCoefficients } from '../../src/physics/section/fairing';
+import { turbulentAlignedDrag } from '../../src/physics/section/fairingAligned';
 import {
   thicknessCurveOf,
   thicknessRange,
   thicknessRowQuantities,
   type ThicknessCurveInput,
   type ThicknessCurveResult,
-} from '../../../src/physics/section/thicknessCurve';
-import { strutOf } from '../../../src/physics/strut/strut';
-import { strutMaterials } from '../../../src/physics/strut/strutMaterial';
-import { fairing } from '../strut/outlines';
+} from '../../src/physics/section/thicknessCurve';
+import { strutOf } from '../../src/physics/strut/strut';
+import { strutMaterials } from '../../src/physics/strut/strutMaterial';
+import { fairing } from './outlines';
 
 const carbon = { kind: 'section', wallM: 0.001, material: strutMaterials.carbonEpoxy } as const;
 

@@ -3,15 +3,15 @@ import {
   halfThickness,
   halfThicknessSlopes,
   perimeterOverChord,
-} from '../../../src/physics/section/fairingOutline';
-import { innerBoundary, outerBoundary, type BoundaryNode } from '../../../src/physics/strut/boundary';
+} from '../../src/physics/section/fairingOutline';
+import { innerBoundary, outerBoundary, type BoundaryNode } from '../../src/physics/strut/boundary';
 import {
   aboutCentroid,
   boundaryLengthM,
   regionMoments,
   without,
   type RegionMoments,
-} from '../../../src/physics/strut/regionMoments';
+} from '../../src/physics/strut/regionMoments';
 import {
   chordOf,
   emptyPlace,
@@ -19,7 +19,7 @@ import {
   thicknessOf,
   upperPlace,
   type SectionOutline,
-} from '../../../src/physics/strut/sectionOutline';
+} from '../../src/physics/strut/sectionOutline';
 import { ellipse, fairing, round } from './outlines';
 
 function solidOf(outline: SectionOutline): RegionMoments {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { roomAboutPivotM } from '../../../src/physics/strut/roomAboutPivot';
+import { roomAboutPivotM } from '../../src/physics/strut/roomAboutPivot';
 
 describe('the room about a pivot', () => {
   it('is half the thickness at the thickest place', () => {
