@@ -26,6 +26,36 @@ const equivalents: readonly (readonly [file: string, text: string, line: string,
     'Math.log(reynoldsFrom / Math.max(',
     'keeps a logarithm finite, where the band has long reached its full widening',
   ],
+  [
+    'src/physics/fitting/sumFitting.ts',
+    '1',
+    'const stowedCounts = duty < 1 &&',
+    'a duty of one has been answered before; no duty is larger',
+  ],
+  [
+    'src/physics/member/integrateMember.ts',
+    '1',
+    'kinematicViscosityM2S: 1,',
+    'fills a scratch object, and is overwritten before it is read',
+  ],
+  [
+    'src/physics/member/integrateMember.ts',
+    '1',
+    'inclinationCosine: 1,',
+    'fills a scratch object, and is overwritten before it is read',
+  ],
+  [
+    'src/physics/member/sectionNose.ts',
+    '1',
+    'const scale = size > 0 ? 1 / size : 0;',
+    'of the nose only the direction counts, which no length changes',
+  ],
+  [
+    'src/physics/numerics/cubicTable.ts',
+    '1',
+    'const middle = (low + high + 1) >> 1;',
+    'the shift drops what is no whole number',
+  ],
 ];
 
 /** Why a survivor cannot be noticed; null for a gap in the tests. */

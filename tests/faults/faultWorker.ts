@@ -41,7 +41,7 @@ const vitest = await createVitest(
     pool: 'threads',
     maxWorkers: 1,
     testTimeout: 120_000,
-    setupFiles: ['tests/setup/sameCases.ts'],
+    setupFiles: ['tests/setup/sameCases.ts', 'tests/faults/firstFailure.ts'],
     include: ['tests/published/*.test.ts', 'tests/properties/*.test.ts'],
   },
   { plugins: [plugin] },

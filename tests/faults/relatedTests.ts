@@ -4,7 +4,8 @@ import ts from 'typescript';
 
 /** Only these may notice: what was published, and what must be so. Claims about single functions of the core may not. */
 const testFolders = ['tests/published', 'tests/properties'];
-const slowTests = ['accuracy', 'doubts', 'secondRoute', 'fairing', 'members', 'additivity'];
+/** Five seconds or more each. */
+const slowTests = ['additivity', 'members', 'fairing', 'secondRoute', 'doubts', 'accuracy'];
 const searched = ['src/physics', 'src/units', 'src/project', ...testFolders];
 
 function filesBelow(root: string, folder: string): string[] {
@@ -64,4 +65,11 @@ export function relatedTests(root: string, file: string): string[] {
       (path) => path.endsWith('.test.ts') && testFolders.some((folder) => path.startsWith(`${folder}/`)),
     )
     .sort((a, b) => rank(a) - rank(b) || a.localeCompare(b));
+}
+
+/** The published numbers first, the slow tests last. */
+export function inOrderOfCost<T>(tests: readonly T[], pathOf: (test: T) => string): T[] {
+  const cost = (test: T): number =>
+    pathOf(test).includes('tests/published/') ? -2 : slowTests.indexOf(basename(pathOf(test), '.test.ts'));
+  return [...tests].sort((a, b) => cost(a) - cost(b));
 }

@@ -85,6 +85,39 @@ describe('a cubic table', () => {
     );
   });
 
+  it('left sloping at its ends carries the end secant on from its neighbour, level or three times as steep at most', () => {
+    const startOf = (secant: number, neighbour: number): number => {
+      const table = cubicTable([0, 1, 2], [[0], [secant], [secant + neighbour]], 'sloping');
+      return (valueAt(table, 0, slopeStep) - valueAt(table, 0, 0)) / slopeStep;
+    };
+    expect(startOf(1, 1)).toBeCloseTo(1, 5);
+    expect(startOf(1, 2)).toBeCloseTo(0.5, 5);
+    expect(startOf(1, 3.2)).toBeCloseTo(0, 5);
+    expect(startOf(1, -2.9)).toBeCloseTo(2.95, 5);
+    expect(startOf(1, -3.1)).toBeCloseTo(3, 5);
+    expect(startOf(-1, 4)).toBeCloseTo(-3, 5);
+    const two = cubicTable([0, 2], [[1], [5]], 'sloping');
+    expect(valueAt(two, 0, 0.5)).toBeCloseTo(2, 12);
+  });
+
+  it('left sloping at its ends never turns back between nodes either', () => {
+    fc.assert(
+      fc.property(tables, ({ abscissae, values }) => {
+        const table = cubicTable(
+          abscissae,
+          values.map((value) => [value]),
+          'sloping',
+        );
+        const [from, to] = [abscissae[0] ?? NaN, abscissae[1] ?? NaN];
+        const sign = Math.sign((values[1] ?? NaN) - (values[0] ?? NaN));
+        for (let k = 0; k < 20; k += 1) {
+          const at = (step: number): number => valueAt(table, 0, from + ((to - from) * step) / 20);
+          expect((at(k + 1) - at(k)) * sign).toBeGreaterThanOrEqual(-1e-10);
+        }
+      }),
+    );
+  });
+
   it('holds its end values outside', () => {
     const table = cubicTable([0, 1, 3], [[2], [5], [4]]);
     expect(valueAt(table, 0, -10)).toBe(2);
