@@ -56,6 +56,12 @@ const equivalents: readonly (readonly [file: string, text: string, line: string,
     'const middle = (low + high + 1) >> 1;',
     'the shift drops what is no whole number',
   ],
+  [
+    'src/physics/section/fairing.ts',
+    '90',
+    'if (degrees < leastSquareForceDeg || degrees >= 90)',
+    'the larger of two lifts counts, and beyond 90 deg that is the table’s',
+  ],
 ];
 
 /** Why a survivor cannot be noticed; null for a gap in the tests. */

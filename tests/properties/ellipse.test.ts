@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ellipsePerimeterM, ellipseProblem, ellipseWidthShare } from '../../src/physics/section/ellipse';
+import {
+  ellipsePerimeterM,
+  ellipseProblem,
+  ellipseShape,
+  ellipseWidthShare,
+} from '../../src/physics/section/ellipse';
 import { prepareEllipse } from '../../src/physics/section/ellipseSection';
 import { emptyStrip, type StripCoefficients, type StripFlow } from '../../src/physics/section/memberFamily';
 import { prepareRoundBar } from '../../src/physics/section/roundBarSection';
@@ -187,6 +192,11 @@ describe('an ellipse at any incidence', () => {
 });
 
 describe('limits and joins', () => {
+  it('counts as a circle where it is thicker than long', () => {
+    for (const thicknessM of [1.02, 1.08, 3]) expect(ellipseShape(1, thicknessM)).toEqual(ellipseShape(1, 1));
+    expect(ellipseShape(1, 0.98)).not.toEqual(ellipseShape(1, 1));
+  });
+
   it('where the crisis and the recovery begin and end, the two sides agree', () => {
     for (const thickness of [0.1, 0.25, 0.5, 0.9]) {
       for (const Re of [7.5e4, 2e5, 5e5, 7e5]) {

@@ -95,11 +95,12 @@ describe('a section that lifts', () => {
   });
 
   it('names its regimes in the order of incidence', () => {
-    const names = [0, 14, 40, 90, 149, 151, 180].map(
+    const names = [0, 14, 29.9, 30.1, 90, 149.9, 150.1, 180].map(
       (degrees) => fairingRegimes[at(0.15, 1.6e5, degrees).regime],
     );
     expect(names).toEqual([
       'attached',
+      'stall',
       'stall',
       'separated',
       'separated',
@@ -107,6 +108,23 @@ describe('a section that lifts', () => {
       'reversed',
       'reversed',
     ]);
+  });
+
+  it('has from 90 deg on the table’s drag alone, whatever its surface', () => {
+    fc.assert(
+      fc.property(
+        inTable,
+        logReInTable,
+        fc.double({ min: 90, max: 180, noNaN: true }),
+        (ratio, exponent, degrees) => {
+          const laminar = at(ratio, 10 ** exponent, degrees, 'laminar');
+          expect(at(ratio, 10 ** exponent, degrees, 'turbulent').drag).toBe(laminar.drag);
+          const place = placeRow(10 ** exponent, { row: 0, share: 0 });
+          expect(laminar.drag).toBeCloseTo(rowValue(fairingRowsAt(ratio).drag, place, degrees), 9);
+        },
+      ),
+    );
+    expect(at(0.2, 1e6, 89, 'turbulent').drag).not.toBe(at(0.2, 1e6, 89, 'laminar').drag);
   });
 
   it('lets a clean surface drag less than a turbulent one from Re 1e6, and thick smooth ones more at Re 1e5', () => {
@@ -345,6 +363,25 @@ describe('a piece of finite length', () => {
     for (const A of [2, 5, 10, 40]) {
       expect(at(0.2, 1e6, 90, 'turbulent', A).drag / at(0.2, 1e6, 90).drag).toBeCloseTo(plateEndFactor(A), 9);
       expect(at(0.2, 1e6, 0, 'turbulent', A).drag).toBe(at(0.2, 1e6, 0, 'turbulent').drag);
+    }
+  });
+
+  it('begins to blend into the plate at 60 deg at the latest, and is half a chord long at least', () => {
+    const spanAt = (degrees: number, A: number) =>
+      finiteSpan(
+        fairingRowsAt(0.15),
+        placeRow(1e6, { row: 0, share: 0 }),
+        false,
+        degrees,
+        A,
+        0.9,
+        emptySpan(),
+      );
+    expect(spanAt(59.99, 0.5).plateFactor).toBe(1);
+    expect(spanAt(60.5, 0.5).plateFactor).toBeLessThan(1);
+    for (const degrees of [3, 10, 30]) {
+      expect(spanAt(degrees, 0.2).effectiveDeg).toBe(spanAt(degrees, 0.5).effectiveDeg);
+      expect(spanAt(degrees, 0.5).effectiveDeg).toBeLessThan(spanAt(degrees, 0.53).effectiveDeg);
     }
   });
 
