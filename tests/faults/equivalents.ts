@@ -1,3 +1,4 @@
+import type { Mutant } from './mutationSurvey';
 import type { Finding } from './survey';
 
 /** Constants that make no difference when they are a tenth larger, by file and the beginning of their line. */
@@ -62,12 +63,100 @@ const equivalents: readonly (readonly [file: string, text: string, line: string,
     'if (degrees < leastSquareForceDeg || degrees >= 90)',
     'the larger of two lifts counts, and beyond 90 deg that is the table’s',
   ],
+  [
+    'src/physics/member/quadraturePoints.ts',
+    '1.0001',
+    'if (ratio < 1.0001) return 1;',
+    'fineness of a quadrature: some stretches take fewer points and stay within the 1e-3 that is promised',
+  ],
+  [
+    'src/physics/member/quadraturePoints.ts',
+    '2',
+    'if (ratio < 2) return 3;',
+    'fineness of a quadrature: some stretches take fewer points and stay within the 1e-3 that is promised',
+  ],
+  [
+    'src/physics/member/quadraturePoints.ts',
+    '4',
+    'if (ratio < 4) return 4;',
+    'fineness of a quadrature: some stretches take fewer points and stay within the 1e-3 that is promised',
+  ],
+  [
+    'src/physics/member/quadraturePoints.ts',
+    '10',
+    'return ratio < 10 ? 6 : 9;',
+    'fineness of a quadrature: some stretches take fewer points and stay within the 1e-3 that is promised',
+  ],
+  [
+    'src/physics/numerics/flatNeighbourhood.ts',
+    '64',
+    'const samples = 64;',
+    'fineness of a search, whose ends stay within its tests’ tolerance',
+  ],
+  [
+    'src/physics/numerics/flatNeighbourhood.ts',
+    '1e-6',
+    'const tolerance = 1e-6;',
+    'fineness of a search, whose ends stay within its tests’ tolerance',
+  ],
+  [
+    'src/physics/strut/boundary.ts',
+    '200',
+    'const searchSteps = 200;',
+    'fineness of a search, which its tests hold to a tolerance',
+  ],
+  [
+    'src/physics/strut/boundary.ts',
+    '60',
+    'const halvings = 60;',
+    'fineness of a search, which its tests hold to a tolerance',
+  ],
+  [
+    'src/physics/strut/replaceTube.ts',
+    '60',
+    'const halvings = 60;',
+    'fineness of a search, which its tests hold to a tolerance',
+  ],
+  [
+    'src/physics/strut/replaceTube.ts',
+    '1e-9',
+    'const smallestStep = 1e-9;',
+    'fineness of a search, which its tests hold to a tolerance',
+  ],
+  [
+    'src/physics/strut/sectionOutline.ts',
+    '200',
+    'const radiusSteps = 200;',
+    'fineness of a search, which its tests hold to a tolerance',
+  ],
+  [
+    'src/physics/strut/roomAboutPivot.ts',
+    '400',
+    'const steps = 400;',
+    'fineness of a search, which its tests hold to a tolerance',
+  ],
 ];
 
 /** Why a survivor cannot be noticed; null for a gap in the tests. */
 export function whyEquivalent({ file, text, context }: Finding): string | null {
   const known = equivalents.find(
     ([path, constant, line]) => path === file && constant === text && context.startsWith(line),
+  );
+  return known?.[3] ?? null;
+}
+
+/** Mutants that make no difference, by file, replaced text and what it became. */
+const equivalentMutants: readonly (readonly [
+  file: string,
+  original: string,
+  replacement: string,
+  reason: string,
+])[] = [];
+
+/** Why a mutant cannot be noticed; null for a gap in the tests. */
+export function whyEquivalentMutant({ file, original, replacement }: Mutant): string | null {
+  const known = equivalentMutants.find(
+    ([path, before, after]) => path === file && before === original && after === replacement,
   );
   return known?.[3] ?? null;
 }

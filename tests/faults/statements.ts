@@ -46,7 +46,7 @@ export function drawnOrder(statements: readonly Statement[], seed: string): Stat
 
 /** Whether a path is on a list of patterns as Stryker reads them: the last that fits decides, `!` takes away. */
 export function isListed(path: string, patterns: readonly string[]): boolean {
-  const last = patterns.findLast((pattern) => fits(path, pattern.replace(/^!/, '')));
+  const last = patterns.filter((pattern) => fits(path, pattern.replace(/^!/, ''))).at(-1);
   return last !== undefined && !last.startsWith('!');
 }
 

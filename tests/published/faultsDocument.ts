@@ -1,29 +1,56 @@
 import { whyEquivalent } from '../faults/equivalents';
 import { readSurvey, type FaultSurvey, type FileSurvey } from '../faults/survey';
+import { wilsonRange } from '../faults/wilson';
 import { table } from './documentTables';
 
 function sumOf(files: readonly FileSurvey[], count: (file: FileSurvey) => number): number {
   return files.reduce((sum, file) => sum + count(file), 0);
 }
 
-function shareText(noticed: number, tried: number): string {
+/** As "150 of 159 (94.3 %)". */
+export function shareText(noticed: number, tried: number): string {
   return `${noticed} of ${tried} (${((100 * noticed) / tried).toFixed(1)} %)`;
 }
 
-function found({ files, survivors }: FaultSurvey): string[] {
-  const tried = files.filter((file) => file.tried > 0);
-  const noticed = sumOf(tried, (file) => file.noticed);
+/** As "89.7 to 97.0 %", by Wilson's score. */
+export function rangeText(noticed: number, tried: number): string {
+  const { low, high } = wilsonRange(noticed, tried);
+  return `${(100 * low).toFixed(1)} to ${(100 * high).toFixed(1)} %`;
+}
+
+function isTable({ file }: FileSurvey): boolean {
+  return /\/(fairing|roundBar|sphere|wire)Table\.ts$/.test(file);
+}
+
+/** Noticed of those tried, with the range for the whole where something was left out. */
+function lineOf(what: string, files: readonly FileSurvey[]): string {
+  const noticed = sumOf(files, (file) => file.noticed);
+  const tried = sumOf(files, (file) => file.tried);
   const open = sumOf(files, (file) => file.constants - file.excluded);
+  const range =
+    tried < open
+      ? `, which stands for ${rangeText(noticed, tried)} of its ${open} constants`
+      : ', all there are';
+  return `- ${what}: ${shareText(noticed, tried)}${range}`;
+}
+
+function found({ files, survivors }: FaultSurvey): string[] {
+  const tried = sumOf(files, (file) => file.tried);
+  const noticed = sumOf(files, (file) => file.noticed);
+  const open = sumOf(files, (file) => file.constants - file.excluded);
+  const tables = files.filter(isTable);
+  const formulas = files.filter((file) => !isTable(file));
   return [
-    `Noticed: **${shareText(
-      noticed,
-      sumOf(tried, (file) => file.tried),
-    )}** of those tried, of ${open} constants in the whole core. Where not every constant of a file was`,
-    'tried, it was every so many’th, so that all parts of the file are in the sample.',
+    `Noticed: **${shareText(noticed, tried)}** of those tried, of ${open} constants in the whole core; ${rangeText(noticed, tried)} with 95 %`,
+    'confidence for the whole (Wilson). Where not every constant was tried, it was every so many’th, counted on over the ends of files, and',
+    'one of every file that the count stepped over.',
+    '',
+    lineOf('in the printed tables of fairings, round bars, spheres and wires', tables),
+    lineOf('in all other files', formulas),
     '',
     ...table(
       ['file', 'constants', 'left alone', 'tried', 'noticed'],
-      tried.map(({ file, constants, excluded, tried: count, noticed: caught }) => [
+      files.map(({ file, constants, excluded, tried: count, noticed: caught }) => [
         file,
         String(constants),
         String(excluded),
@@ -32,15 +59,15 @@ function found({ files, survivors }: FaultSurvey): string[] {
       ]),
     ),
     '',
-    'Survivors:',
+    'Survivors, those that cannot be noticed among them:',
     '',
     ...table(
       ['file', 'constant', 'line', 'why'],
       survivors.map((survivor) => [
         survivor.file,
         survivor.text,
-        `\`${survivor.context}\``,
-        whyEquivalent(survivor) ?? 'a gap in the tests that were run',
+        `\`${survivor.context.replaceAll('|', '\\|')}\``,
+        whyEquivalent(survivor) ?? 'a gap in the tests',
       ]),
     ),
   ];
@@ -53,9 +80,9 @@ export function faultsSection(): string[] {
     '## Would a wrong constant be noticed?',
     '',
     '`npm run faults` multiplies the constants of the core by 1.1, one at a time, and runs the tests of published numbers and of',
-    'properties that depend on the file. Left alone: zeros, places in a list, bounds of loops and searches, sizes of caches, what keeps a',
-    'logarithm from zero, and the steps of a root search or a quadrature. In a full run nothing else is left alone; a run may be cut to the',
-    'nearest test files, which can only count too many survivors.',
+    'properties that depend on the file, no others. Left alone: zeros, places in a list, bounds of loops and searches, sizes of caches,',
+    'what keeps a logarithm from zero, and the steps of a root search or a quadrature. In a full run nothing else is left alone; a run may be',
+    'cut to the nearest test files, which can only count too many survivors.',
     '',
     ...(survey === null ? ['Not run yet.'] : found(survey)),
   ];

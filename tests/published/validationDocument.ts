@@ -3,6 +3,7 @@ import { calibrationSection } from './calibrationDocument';
 import { median, table } from './documentTables';
 import { faultsSection } from './faultsDocument';
 import { judgeCheck, type Verdict } from './judgeCheck';
+import { mutationSection } from './mutationDocument';
 import { checkKinds, type CheckKind, type PublishedCheck } from './publishedCheck';
 
 interface Judged {
@@ -259,6 +260,8 @@ export function validationDocument(checks: readonly PublishedCheck[]): string {
     ...calibrationSection(checks),
     '',
     ...faultsSection(),
+    '',
+    ...mutationSection(),
     ...topics.flatMap((topic) => [
       '',
       `## ${topic}`,

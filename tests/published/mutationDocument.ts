@@ -1,0 +1,66 @@
+import { whyEquivalentMutant } from '../faults/equivalents';
+import { readMutationSurvey, type MutantCount, type MutationSurvey } from '../faults/mutationSurvey';
+import { table } from './documentTables';
+import { rangeText, shareText } from './faultsDocument';
+
+const noticedIn = ({ killed, timeout }: MutantCount): number => killed + timeout;
+const validIn = (file: MutantCount): number => noticedIn(file) + file.survived + file.noCoverage;
+
+function code(text: string): string {
+  return text === '' ? 'nothing' : `\`${text.replaceAll('|', '\\|').replaceAll('`', '´')}\``;
+}
+
+function found({ seed, files, survivors }: MutationSurvey): string[] {
+  const sum = (count: (file: MutantCount) => number): number =>
+    files.reduce((total, file) => total + count(file), 0);
+  const [noticed, valid] = [sum(noticedIn), sum(validIn)];
+  const [drawn, statements] = [sum((file) => file.drawn), sum((file) => file.statements)];
+  const tried = files.filter((file) => file.drawn > 0);
+  return [
+    `Noticed: **${shareText(noticed, valid)}** of the mutants in ${drawn} of ${statements} top-level statements, drawn by the seed`,
+    `"${seed}" from ${files.length} files, of which ${tried.length} are in the sample; ${rangeText(noticed, valid)} with 95 % confidence for`,
+    'the whole (Wilson, each mutant counted as drawn by itself). Killed',
+    `${sum((file) => file.killed)}, timed out ${sum((file) => file.timeout)}, survived ${sum((file) => file.survived)}, reached by no test ${sum((file) => file.noCoverage)}.`,
+    '',
+    ...table(
+      ['file', 'statements', 'drawn', 'mutants', 'noticed', 'survived', 'no coverage'],
+      tried.map((file) => [
+        file.file,
+        String(file.statements),
+        String(file.drawn),
+        String(validIn(file)),
+        String(noticedIn(file)),
+        String(file.survived),
+        String(file.noCoverage),
+      ]),
+    ),
+    '',
+    'Survivors, those that change nothing among them:',
+    '',
+    ...table(
+      ['file', 'mutant', 'text', 'became', 'why'],
+      survivors.map((mutant) => [
+        `${mutant.file}:${mutant.line}`,
+        mutant.status === 'NoCoverage' ? `${mutant.mutator}, no coverage` : mutant.mutator,
+        code(mutant.original),
+        code(mutant.replacement),
+        whyEquivalentMutant(mutant) ?? 'a gap in the tests',
+      ]),
+    ),
+  ];
+}
+
+/** The part of docs/validation.md about formulas that were changed on purpose. */
+export function mutationSection(): string[] {
+  const survey = readMutationSurvey();
+  return [
+    '## Would a wrong formula be noticed?',
+    '',
+    '`npm run mutation:sample` lets Stryker change operators, comparisons, conditions, calls and blocks of the core, and runs the tests of',
+    'published numbers, of properties and of claims about the core that reach the change. Recorded results are not asked: they would notice any',
+    'change, right or wrong. Left out: files without a formula (types, the bibliography, the labels of the working, the printed table',
+    'of fairings) and texts. A whole run takes a night, so that this is a sample.',
+    '',
+    ...(survey === null ? ['Not run yet.'] : found(survey)),
+  ];
+}
