@@ -243,6 +243,32 @@ describe('a rectangle, worked by hand', () => {
     expect(partly).toBeCloseTo(asBox + 0.5 * (round.drag - asBox), 9);
   });
 
+  it('stops lifting as it becomes round, by halves in between', () => {
+    // A square of unlike sides, so that there is a lift to lose; 0.95 is round by 1 - smoothstep(ln(1/0.95) / ln 2).
+    const angle = 30 * degree;
+    const unlike = Math.log(1 / 0.95) / Math.LN2;
+    const mostly = 1 - (3 * unlike ** 2 - 2 * unlike ** 3);
+    for (const [roundness, corners] of [
+      [0.7, 0.5],
+      [1, 1],
+    ] as const) {
+      const [along, across] = [
+        axis(1 / 0.95, roundness / 2, 0.95e5),
+        axis(0.95, (roundness * 0.95) / 2, 1e5),
+      ];
+      const boxLift = (across.best - along.best * 0.95) * Math.sin(angle) * Math.cos(angle);
+      const lift = (1 - corners * mostly) * boxLift;
+      expect(at(0.95, roundness, 1e5, angle).lift).toBeCloseTo(lift, 10);
+    }
+    const round = at(1, 1, 1e5, angle);
+    expect([round.lift, round.liftLow, round.liftHigh].map(Math.abs)).toEqual([0, 0, 0]);
+  });
+
+  it('holds EN’s ends: 2.0 for thinner plates across the wind, 0.9 for longer ones along it', () => {
+    for (const ratio of [0.01, 0.1, 0.19]) expect(sharpRectangleCoefficient(ratio)).toBe(2);
+    for (const ratio of [10.1, 12, 50]) expect(sharpRectangleCoefficient(ratio)).toBe(0.9);
+  });
+
   it('has the perimeter of its sides less what the corners cut off', () => {
     expect(prepareRectangle(0.2, 0.1, 0.02, null).perimeterM).toBeCloseTo(
       0.4 - 0.16 + 0.2 + 2 * Math.PI * 0.02,

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { roundBarDrag, roundBarSurface, type RoundBarDrag } from '../../src/physics/section/roundBar';
+import {
+  enRoundBarCoefficient,
+  roundBarDrag,
+  roundBarSurface,
+  type RoundBarDrag,
+} from '../../src/physics/section/roundBar';
 import { roundBarNodes, roundBarReynoldsRange } from '../../src/physics/section/roundBarTable';
 
 const roughnesses = [0, 1e-6, 1e-5, 3e-5, 1e-4, 5e-4, 2e-3, 1e-2, 5e-2];
@@ -54,6 +59,22 @@ describe.each(cases)('round bar, k/d %d, |u_n|/|u| %d', (roughness, cosine) => {
     expect(steepest.best).toBeLessThanOrEqual(12);
     expect(steepest.high).toBeLessThanOrEqual(12);
     expect(steepest.low).toBeLessThanOrEqual(12);
+  });
+});
+
+describe('EN’s round bar', () => {
+  it('as rough as a tenth of its diameter has 1.2 at every Reynolds number', () => {
+    for (let log = 4; log < 7; log += 0.01)
+      expect(enRoundBarCoefficient(10 ** log, 0.1)).toBeCloseTo(1.2, 12);
+  });
+
+  it('has its roughness line from Re 1.8e5 up', () => {
+    const at = (Re: number): number => enRoundBarCoefficient(Re, 1e-5);
+    expect(at(1.79e5)).toBeCloseTo(1.2, 12);
+    for (const Re of [1.81e5, 1.9e5, 2.5e5]) {
+      const line = 1.2 + (0.18 * Math.log10(1e-4)) / (1 + 0.4 * Math.log10(Re / 1e6));
+      expect(at(Re)).toBeCloseTo(Math.max(Math.min(0.11 / (Re / 1e6) ** 1.4, 1.2), line, 0.4), 12);
+    }
   });
 });
 
