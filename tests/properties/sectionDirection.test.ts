@@ -42,6 +42,19 @@ describe('the nose of a fixed section', () => {
     expectClose(noseInBoat(athwart.start, athwart.end, 90 * degree, false), [0, 0, 1]);
   });
 
+  it('changes its reference from up to forward at 15 deg, on either side of forward', () => {
+    const noseOf = (degrees: number, ahead: 1 | -1) => {
+      const [x, z] = [Math.cos(degrees * degree), Math.sin(degrees * degree)];
+      return noseInBoat(boatVector(0, 0, 2), boatVector(ahead * x, 0, 2 + z), 0, false);
+    };
+    for (const ahead of [1, -1] as const) {
+      const [near, far] = [noseOf(14.9, ahead), noseOf(15.1, ahead)];
+      // Square to the axis in the centreplane, once its upper side and once its forward one.
+      expect(near[2]).toBeCloseTo(Math.cos(14.9 * degree), 10);
+      expect(far[0]).toBeCloseTo(Math.sin(15.1 * degree), 10);
+    }
+  });
+
   it('is measured from up on a member within 15 deg of forward', () => {
     const nose = noseInBoat(forward.start, forward.end, 0, false);
     expect(nose[2]).toBeGreaterThan(0.99);

@@ -6,6 +6,7 @@ import { prepareRoundBar } from '../../src/physics/section/roundBarSection';
 import {
   laidWireRegimes,
   prepareWire,
+  strandedCableCoefficient,
   wireConstructions,
   wireDrag,
   wireRegimes,
@@ -27,6 +28,22 @@ function flowAt(crossSpeedMs: number, inclinationCosine = 1): StripFlow {
     incidenceRad: 0,
   };
 }
+
+describe('a stranded cable by its strands', () => {
+  it('is smoother than 1.19 from the first strand on, in straight lines, and held at 1.04 beyond 0.351', () => {
+    const [inner, outer] = [0.7 / 3.3, 1.3 / 3.7];
+    for (const [ratio, coefficient] of [
+      [0, 1.19],
+      [inner / 2, 1.165],
+      [inner, 1.14],
+      [(inner + outer) / 2, 1.09],
+      [outer, 1.04],
+    ] as const) {
+      expect(strandedCableCoefficient(ratio)).toBeCloseTo(coefficient, 12);
+    }
+    for (const ratio of [0.352, 0.36, 0.5, 1]) expect(strandedCableCoefficient(ratio)).toBeCloseTo(1.04, 12);
+  });
+});
 
 /** The curves as they were drawn, "Re low best high", kept a second time so that a slip of the pen in the table shows. */
 const drawn = {
