@@ -8,7 +8,7 @@
  *     --every=10                    every tenth constant only, counted on over the ends of files, and one of every file
  *                                   that the count steps over
  *     --nearest=6                   the six nearest test files only: quicker, and can only count too many survivors
- *     --again                       tries survivors once more, after a test was added
+ *     --again                       the survivors once more and nothing else, after a test was added
  *     --record                      writes tests/faults/faultSurvey.json, which docs/validation.md is written from
  */
 import { fork, type ChildProcess } from 'node:child_process';
@@ -111,16 +111,16 @@ function openConstants(): Literal[] {
     .filter(({ excluded }) => excluded === null);
 }
 
-/** Constants of the sample that are still to be tried. */
+/** Constants of the sample that have not been tried; or, again, all those that nothing noticed. */
 function jobs(report: Report): Literal[] {
   const again = process.argv.includes('--again');
-  const isSettled = ({ file, from }: Literal): boolean =>
-    (report[file]?.findings ?? []).some(
-      (finding) => finding.from === from && (finding.noticedBy !== null || !again),
-    );
-  return everyNth(openConstants(), Number(option('every') ?? 1))
-    .filter((literal) => !isSettled(literal))
-    .slice(0, Number(option('limit') ?? Infinity));
+  const known = ({ file, from }: Literal): Finding | undefined =>
+    report[file]?.findings.find((finding) => finding.from === from);
+  const open = openConstants();
+  const wanted = again
+    ? open.filter((literal) => known(literal)?.noticedBy === null)
+    : everyNth(open, Number(option('every') ?? 1)).filter((literal) => known(literal) === undefined);
+  return wanted.slice(0, Number(option('limit') ?? Infinity));
 }
 
 function keep(report: Report, { file, line, from, text, context }: Literal, noticedBy: string | null): void {

@@ -1,4 +1,5 @@
 import {
+  openSeaLogLaw,
   speedAt10From,
   standardGravityMs2,
   vonKarman,
@@ -33,7 +34,7 @@ const charnockCommon = {
 } as const;
 
 const charnockTable = openSea.flatMap(([U10, friction, roughness, dragCoefficient, atTwo, atTwenty]) => {
-  const profile = windProfile({ kind: 'log', charnock: 0.011 }, U10);
+  const profile = windProfile(openSeaLogLaw, U10);
   const at = `at ${U10} m/s`;
   return [
     ...toLastDigit({ ...charnockCommon, unit: 'm/s' }, [
@@ -160,7 +161,7 @@ const backwards = toLastDigit({ ...charnockCommon, unit: 'm/s' }, [
     'wind-charnock-back-from-2m',
     'wind at 10 m from 8.556 m/s at 2 m',
     '10.00',
-    () => speedAt10From({ kind: 'log', charnock: 0.011 }, 8.556, 2),
+    () => speedAt10From(openSeaLogLaw, 8.556, 2),
   ],
   [
     'wind-power-back-from-2m',
