@@ -141,6 +141,42 @@ const equivalents: readonly (readonly [file: string, text: string, line: string,
     'return yM > 0 && xM < lastXM && wallM * curvaturePerM < 1;',
     'lets in a fold behind the nose, whose sliver is under 1e-5 of the area',
   ],
+  [
+    'src/physics/wind/windProfile.ts',
+    '2',
+    'while (speedAt(low) > speedMs) low /= 2;',
+    'step of a bracket that is closed in afterwards',
+  ],
+  [
+    'src/physics/wind/windProfile.ts',
+    '2',
+    'let low = speedMs / 2;',
+    'start of a bracket that is closed in afterwards',
+  ],
+  [
+    'src/physics/wind/windProfile.ts',
+    '1.2',
+    'while (speedAt(high) < speedMs && high < strongestWindMs) high =',
+    'step of a bracket that is closed in afterwards',
+  ],
+  [
+    'src/physics/wind/windProfile.ts',
+    '200',
+    'const strongestWindMs = 200;',
+    'no wind over the sea comes near it',
+  ],
+  [
+    'src/physics/wind/windProfile.ts',
+    '1e-14',
+    'if (Math.abs(next - friction) <= 1e-14 * next) return next;',
+    'when a fixed point counts as reached',
+  ],
+  [
+    'src/physics/wind/windProfile.ts',
+    '0.035',
+    'let friction = 0.035 * speedAt10Ms;',
+    'start of a fixed point that ends at the same place',
+  ],
 ];
 
 /** Why a survivor cannot be noticed; null for a gap in the tests. */
