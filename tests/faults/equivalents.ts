@@ -177,6 +177,12 @@ const equivalents: readonly (readonly [file: string, text: string, line: string,
     'let friction = 0.035 * speedAt10Ms;',
     'start of a fixed point that ends at the same place',
   ],
+  [
+    'src/physics/envelope/uniformWind.ts',
+    '1',
+    'const asWritten: Ranged = {',
+    'low and high end of an exposure, whose doubt is left out with all own ones',
+  ],
 ];
 
 /** Why a survivor cannot be noticed; null for a gap in the tests. */

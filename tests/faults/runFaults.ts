@@ -3,7 +3,7 @@
  * number or of a property notices. It takes hours; what was tried is kept in reports/faults.json and not tried again until
  * the file changes.
  *
- *     --file=src/physics/section/   files whose path holds this
+ *     --file=strut/,section/wire    files whose path holds one of these
  *     --limit=100                   at most so many this time
  *     --every=10                    every tenth constant only, counted on over the ends of files, and one of every file
  *                                   that the count steps over
@@ -104,9 +104,9 @@ function ask(worker: ChildProcess, job: FaultJob): Promise<string | null> {
 
 /** Constants that are not left alone, file by file. */
 function openConstants(): Literal[] {
-  const part = option('file') ?? '';
+  const parts = (option('file') ?? '').split(',');
   return sourceFiles()
-    .filter((file) => file.includes(part))
+    .filter((file) => parts.some((part) => file.includes(part)))
     .flatMap((file) => literalsOf(file, textOf(file)))
     .filter(({ excluded }) => excluded === null);
 }
