@@ -8,13 +8,14 @@
  *     --every=10                    every tenth constant only, counted on over the ends of files, and one of every file
  *                                   that the count steps over
  *     --nearest=6                   the six nearest test files only: quicker, and can only count too many survivors
- *     --again                       the survivors once more and nothing else, after a test was added
+ *     --again                       once more the survivors that equivalents.ts gives no reason for, after a test was added
  *     --record                      writes tests/faults/faultSurvey.json, which docs/validation.md is written from
  */
 import { fork, type ChildProcess } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { whyEquivalent } from './equivalents';
 import type { FaultAnswer, FaultJob } from './faultWorker';
 import { everyNth, literalsOf, type Literal } from './literals';
 import { relatedTests } from './relatedTests';
@@ -111,14 +112,19 @@ function openConstants(): Literal[] {
     .filter(({ excluded }) => excluded === null);
 }
 
-/** Constants of the sample that have not been tried; or, again, all those that nothing noticed. */
+/** Nothing noticed it, and nobody has said why nothing could. */
+function isGap(finding: Finding | undefined): boolean {
+  return finding?.noticedBy === null && whyEquivalent(finding) === null;
+}
+
+/** Constants of the sample that have not been tried; or, again, the gaps. */
 function jobs(report: Report): Literal[] {
   const again = process.argv.includes('--again');
   const known = ({ file, from }: Literal): Finding | undefined =>
     report[file]?.findings.find((finding) => finding.from === from);
   const open = openConstants();
   const wanted = again
-    ? open.filter((literal) => known(literal)?.noticedBy === null)
+    ? open.filter((literal) => isGap(known(literal)))
     : everyNth(open, Number(option('every') ?? 1)).filter((literal) => known(literal) === undefined);
   return wanted.slice(0, Number(option('limit') ?? Infinity));
 }
