@@ -183,6 +183,12 @@ const equivalents: readonly (readonly [file: string, text: string, line: string,
     'const asWritten: Ranged = {',
     'low and high end of an exposure, whose doubt is left out with all own ones',
   ],
+  [
+    'src/physics/doubt/combinedEnds.ts',
+    '3',
+    'const change = value / (3 * variance - 3 * lopsidedThird',
+    'slope in Newton’s method, which ends at the same root a step or two later',
+  ],
 ];
 
 /** Why a survivor cannot be noticed; null for a gap in the tests. */

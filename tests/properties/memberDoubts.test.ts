@@ -59,6 +59,38 @@ describe('the cross-flow principle', () => {
   });
 });
 
+describe('the cross-flow principle on a section that lifts', () => {
+  it('is doubted in its lift as in its drag', () => {
+    const size = (valueM: number) => ({ valueM, basis: 'measured' as const, doubtId: 'own:bar:size' });
+    fc.assert(
+      fc.property(between(10, 40), between(-80, 80), (degrees, turnDeg) => {
+        const bar: FittingInput = {
+          ...leaning(degrees),
+          shape: {
+            kind: 'rectangularBar',
+            chord: size(0.1),
+            thickness: size(0.03),
+            cornerRadiusM: 0,
+            direction: { kind: 'fixed', angleRad: turnDeg * degree },
+            directionDoubtId: 'own:bar:direction',
+            coefficient: null,
+            coefficientDoubtId: 'own:bar:coefficient',
+            friction: false,
+            ends: ['joined', 'joined'],
+          },
+        };
+        const { deployed } = traceOf(bar, steadyCondition);
+        const doubt = doubtIn(bar, 'cross-flow');
+        const share = crossFlowDoubt(Math.sin(degrees * degree));
+        for (const key of ['dragAgainstTrackN', 'sideForceN', 'heelingMomentNm'] as const) {
+          expect(doubt?.up[key]).toBeCloseTo(share * deployed[key], 9);
+          expect(doubt?.down[key]).toBeCloseTo(-share * deployed[key], 9);
+        }
+      }),
+    );
+  });
+});
+
 describe('friction along a bar', () => {
   it('is rho/2 C_f pi d L u_t^2, doubted from the laminar to the rough value', () => {
     const bar = leaning(0, { friction: true });
