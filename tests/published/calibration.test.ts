@@ -27,7 +27,7 @@ function sourceAt(...places: readonly number[]): SourceInRegime {
 
 describe('leaving one source out', () => {
   it('has many groups to try', () => {
-    expect(groups.length).toBeGreaterThanOrEqual(85);
+    expect(groups.length).toBeGreaterThanOrEqual(90);
     expect(groups.filter(({ basis }) => basis === 'measured').length).toBeGreaterThanOrEqual(30);
   });
 
@@ -39,14 +39,22 @@ describe('leaving one source out', () => {
     );
   });
 
-  it('covers all but the written-down misses, 88 % of the groups', () => {
-    expect(uncovered.length / groups.length).toBeLessThan(0.13);
+  it('covers nine in ten groups by the rule', () => {
+    expect(uncovered.length / groups.length).toBeLessThanOrEqual(0.1);
   });
 
-  it('holds nearly every source in the band that knows it', () => {
-    const all = regimes.flatMap(({ leftOut }) => leftOut);
-    const inside = all.filter(({ insideShipped, points }) => isCovered(insideShipped, points));
-    expect(inside.length / all.length).toBeGreaterThan(0.9);
+  it('covers more than 85 in a hundred with the shipped band moved with the others', () => {
+    const covered = groups.filter(({ insideMargins, points }) => isCovered(insideMargins ?? 0, points));
+    expect(covered.length / groups.length).toBeGreaterThan(0.85);
+  });
+
+  it('holds every source, standing alone or not, in the band that knows it', () => {
+    const outside = regimes.flatMap(({ regime, leftOut }) =>
+      leftOut
+        .filter(({ insideShipped, points }) => !isCovered(insideShipped, points))
+        .map(({ source }) => `${regime}: ${source}`),
+    );
+    expect(outside).toEqual([]);
   });
 });
 

@@ -17,7 +17,7 @@ import type { Band, PublishedCheck, SeriesBasis } from './publishedCheck';
  */
 const enoughSources = 3;
 const widening = 0.5;
-export const fewSourcesHalfWidth = { least: 0.15, most: 0.5 } as const;
+const fewSourcesHalfWidth = { least: 0.15, most: 0.5 } as const;
 
 export interface PlacedPoint {
   readonly id: string;
@@ -158,8 +158,8 @@ export function calibrate(checks: readonly PublishedCheck[]): CalibratedRegime[]
   return allRegimes(checks.filter(({ leftOut }) => leftOut === undefined));
 }
 
-/** The same with what is left out of the count. */
-function allRegimes(checks: readonly PublishedCheck[]): CalibratedRegime[] {
+/** The same, what is left out of the count included. */
+export function allRegimes(checks: readonly PublishedCheck[]): CalibratedRegime[] {
   const speaking = checks.filter(({ series }) => series !== undefined);
   return [...grouped(speaking, ({ series }) => series?.regime ?? '')].map(([regime, ofRegime]) =>
     calibratedRegime(regime, ofRegime),
@@ -193,7 +193,7 @@ export function isWidthAllowed(regime: CalibratedRegime): boolean {
 }
 
 /** By how much of its width the rule's band goes beyond the shipped one. */
-export function narrownessOf({ rule, shipped }: CalibratedRegime): number {
+function narrownessOf({ rule, shipped }: CalibratedRegime): number {
   const beyond = Math.max(shipped.low - rule.low, 0) + Math.max(rule.high - shipped.high, 0);
   return beyond / (rule.high - rule.low);
 }
