@@ -94,11 +94,12 @@ export const knownNarrow: readonly KnownMiss[] = [
   {
     regime: 'round bar, plateau',
     reason:
-      'the highest place stands at "about" Re 1e4, where the best curve climbs: there the band goes to 1.17, from 5e4 up to 1.10, which is what the nine sources there ask for',
+      'the highest place stands at "about" Re 1e4, where the best curve climbs: there the band goes to 1.17, from 5e4 up to 1.10, which is what the eight sources there ask for',
   },
   {
     regime: 'round bar, crisis',
-    reason: 'the low edge stops at 0.20, under the lowest drag that anybody measured (0.22)',
+    reason:
+      'the low edge stops at 0.20, under the lowest drag among the sources (0.22); Jorgensen’s text has tunnels between 0.15 and 0.30 there',
   },
   {
     regime: 'round bar, recovery',
@@ -117,11 +118,11 @@ export const knownNarrow: readonly KnownMiss[] = [
   {
     regime: 'sphere, recovery',
     reason:
-      'the low edge stops at 0.07, the lowest drag that anybody measured; sources differ by a factor of two at Re 1e6 alone',
+      'the low edge stops at 0.07, the lowest drag among the sources; sources differ by a factor of two at Re 1e6 alone',
   },
   {
     regime: 'fairing, lift, attached',
     reason:
-      'the places over 1.2 stand in the last two degrees before the stall, where the band reaches 1.45; below 12 deg all lie between 0.91 and 1.05, and the band between 0.83 and 1.12',
+      'the places over 1.2 stand in the last two degrees before the stall, where the band reaches 1.45; well below it all lie between 0.91 and 1.05, and the band between 0.83 and 1.12',
   },
 ];

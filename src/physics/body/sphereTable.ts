@@ -8,7 +8,7 @@ import { cubicTable } from '../numerics/cubicTable';
  * and Gauvin 1971; those without a crisis to Re 2e5 only). Low and high: half of the range of the sources at about the
  * same Reynolds number beyond it (with Roos and Willmarth 1971, Morsi and Alexander 1972, Achenbach 1972 and the
  * handbooks); Roos and Willmarth's runs between Re 5e3 and 3e4 lie up to a fifth over the fits. Behind the crisis the low
- * edge goes no lower than 0.07, the lowest that anybody measured.
+ * edge goes no lower than 0.07, the lowest of them.
  *
  * Air over a deck is turbulent: from Re 5e4 to 4e5 the low edge is the published one at twice the Reynolds number. A
  * stated assumption, no source. Source: sphere-curves, roos-willmarth-1971, achenbach-1972.
