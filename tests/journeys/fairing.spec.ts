@@ -86,6 +86,17 @@ test('stands in one column on a phone, no wider than the page', async ({ page })
   expect(wider).toBeLessThanOrEqual(0);
 });
 
+test('says on a phone alone that its table shows one comparison, and of which', async ({ page }) => {
+  await page.setViewportSize(phone);
+  await page.goto('/#place=fairing');
+  const word = page.getByText(/room for one comparison here, the drag along the wind:/);
+  await expect(word).toBeVisible();
+  await page.getByText('track power', { exact: true }).last().click();
+  await expect(page.getByText(/room for one comparison here, the track power:/)).toBeVisible();
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await expect(page.getByText(/room for one comparison here/)).toBeHidden();
+});
+
 test('saves a chart as SVG with its title', async ({ page }) => {
   await page.goto('/#place=fairing');
   const figure = page.getByRole('figure', { name: /against apparent wind angle/ });

@@ -91,7 +91,10 @@ export interface BenchRow {
   readonly perCondition: readonly BenchConditionRow[];
   /** Over the course profile; null without one. */
   readonly weighted: { readonly values: Measures; readonly saving: Measures } | null;
-  /** Where it wins and where it loses, and on the whole; null of the bare member or without a profile. */
+  /**
+   * Where it wins and where it loses, and on the whole, in full price where a price is given and in track power otherwise;
+   * null of the bare member or without a profile.
+   */
   readonly words: string | null;
   /** Sentences on what limits the numbers. */
   readonly notices: readonly string[];

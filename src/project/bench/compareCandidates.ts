@@ -103,6 +103,7 @@ function rowFor(
   const { values, saving } = measured(chosen.bare, row, chosen.angles);
   const perCondition = course === null ? [] : conditionRows(state, course);
   const weighted = course === null ? null : measured(course.bare, course.evaluate(state), course.angles);
+  const priced = course?.hasFullPrice === true ? 'fullPriceW' : 'trackPowerW';
   const hasWords = weighted !== null && candidate.kind !== 'bare';
   return {
     candidateId: candidate.id,
@@ -115,7 +116,7 @@ function rowFor(
     mass: candidateMass(project, member, candidate),
     perCondition,
     weighted,
-    words: hasWords ? courseWords(perCondition, weighted.saving, course?.hasFullPrice === true) : null,
+    words: hasWords ? courseWords(perCondition, weighted.saving, priced, 'W') : null,
     notices: candidateNotices(candidate, member.fitting, row.notices),
   };
 }

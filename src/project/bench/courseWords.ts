@@ -1,31 +1,32 @@
 import { excludesZero } from '../../physics/doubt/doubts';
 import { quantityIn, rangeIn } from '../../units/printIn';
-import { currencies, type BenchConditionRow, type Measures } from './benchTypes';
+import type { Unit } from '../../units/unitTable';
+import { currencies, type BenchConditionRow, type Currency, type Measures } from './benchTypes';
 
-/** Watts below this are none: rounding, not a win. */
-const leastW = 1e-9;
+/** Watts or newtons below this are none: rounding, not a win. */
+const least = 1e-9;
 
 /**
- * Where a candidate wins, where it loses and what that comes to over the course, in full price where a price is given and
- * in track power otherwise. Wins and losses are those of the best values; where the range of the whole spans zero
+ * Where a candidate wins, where it loses and what that comes to over the course, in one currency. Wins and losses are those of the best values; where the range of the whole spans zero
  * that is said.
+ * @param unit in which the whole is printed.
  */
 export function courseWords(
   rows: readonly BenchConditionRow[],
   saving: Measures,
-  hasFullPrice: boolean,
+  measure: Currency,
+  unit: Unit,
 ): string {
-  const measure = hasFullPrice ? 'fullPriceW' : 'trackPowerW';
   const label = currencies.find(({ id }) => id === measure)?.label ?? '';
-  const wins = rows.filter((row) => row.saving[measure].best > leastW).map(({ name }) => name);
-  const losses = rows.filter((row) => row.saving[measure].best < -leastW).map(({ name }) => name);
+  const wins = rows.filter((row) => row.saving[measure].best > least).map(({ name }) => name);
+  const losses = rows.filter((row) => row.saving[measure].best < -least).map(({ name }) => name);
   const { best, low, high } = saving[measure];
   const verb = best >= 0 ? 'saves' : 'costs';
-  const range = best >= 0 ? rangeIn(low, high, 'W') : rangeIn(-high, -low, 'W');
+  const range = best >= 0 ? rangeIn(low, high, unit) : rangeIn(-high, -low, unit);
   const whole =
-    Math.abs(best) <= leastW
+    Math.abs(best) <= least
       ? `Over the course it changes no ${label}`
-      : `Over the course it ${verb} ${quantityIn(Math.abs(best), 'W')} of ${label} (${range})`;
+      : `Over the course it ${verb} ${quantityIn(Math.abs(best), unit)} of ${label} (${range})`;
   const isOpen = low !== high && !excludesZero(saving[measure]);
   return `${winText(wins, losses)} ${whole}${isOpen ? '; within the doubts it may be the other way round' : ''}.`;
 }

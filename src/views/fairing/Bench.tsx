@@ -8,7 +8,7 @@ import type { LedgerBasis } from '../../project/ledger/ledgerTypes';
 import { changeBench } from '../../state/bench';
 import type { Bench as BenchSettings } from '../../state/benchAddress';
 import { OneOfWords } from '../../ui/OneOf';
-import { chosenOf, sweepQuestion, workable, type BenchModel } from './benchModel';
+import { chartsTitle, chosenOf, sweepQuestion, workable, type BenchModel } from './benchModel';
 import { CandidateEditor } from './CandidateEditor';
 import { ComparisonTable } from './ComparisonTable';
 import { CoursePart } from './CoursePart';
@@ -126,7 +126,7 @@ const Charts = memo(function Charts({ model, settled, currency, isOtherTack, com
   const about = aboutOf(model, isOtherTack);
   return (
     <div className="bench-charts">
-      <h3>Against wind and speed</h3>
+      <h3>{chartsTitle}</h3>
       <ChartChoices
         model={model}
         currency={currency}

@@ -3,6 +3,7 @@ import { benchMeasures } from '../../project/bench/benchTypes';
 import type { Candidate, CandidateProblem } from '../../project/bench/candidates';
 import { changeBench } from '../../state/bench';
 import { columnDecimals, formatQuantity, formatValue, formatValueRange, printUnit } from '../../units/print';
+import { chartsTitle } from './benchModel';
 import { candidateRadioId } from './focusIds';
 
 interface ComparisonTableProps {
@@ -21,63 +22,70 @@ export function ComparisonTable(props: ComparisonTableProps) {
   const shown = benchMeasures.filter(({ id }) => id !== 'fullPriceW' || comparison?.hasFullPrice === true);
   const rows = comparison?.rows ?? [];
   return (
-    <div className="bench-scroll" tabIndex={0} role="region" aria-label="Candidates">
-      <table className="bench-table bench-comparison">
-        <caption className="visually-hidden">
-          Candidates compared; under each value what it saves or costs against the member as it stands, with
-          its 90 % range
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">candidate</th>
-            {shown.map(({ id, label, unit }) => (
-              <th key={id} scope="col" className={classOf(id, measure)}>
-                {label}
-                <span className="fine">{printUnit(unit)}</span>
-              </th>
-            ))}
-            <th scope="col">
-              mass<span className="fine">{printUnit('kg')}</span>
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {candidates.map((candidate) => {
-            const row = rows.find(({ candidateId }) => candidateId === candidate.id);
-            const [problem] = problems.get(candidate.id) ?? [];
-            return (
-              <tr key={candidate.id} className={candidate.id === chosenId ? 'bench-chosen' : undefined}>
-                <th scope="row">
-                  <CandidateChoice candidate={candidate} isChosen={candidate.id === chosenId} />
+    <>
+      <div className="bench-scroll" tabIndex={0} role="region" aria-label="Candidates">
+        <table className="bench-table bench-comparison">
+          <caption className="visually-hidden">
+            Candidates compared; under each value what it saves or costs against the member as it stands, with
+            its 90 % range
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">candidate</th>
+              {shown.map(({ id, label, unit }) => (
+                <th key={id} scope="col" className={classOf(id, measure)}>
+                  {label}
+                  <span className="fine">{printUnit(unit)}</span>
                 </th>
-                {row === undefined ? (
-                  <td colSpan={shown.length + 1} className="bench-left">
-                    {problem === undefined ? '' : `Not compared: ${problem.message}`}
-                  </td>
-                ) : (
-                  <>
-                    {shown.map(({ id, unit }) => (
-                      <td key={id} className={classOf(id, measure)}>
-                        <MeasureCell
-                          row={row}
-                          rows={rows}
-                          measure={id}
-                          unit={unit}
-                          hasRange={id === measure}
-                        />
-                      </td>
-                    ))}
-                    <td>
-                      <MassCell row={row} />
+              ))}
+              <th scope="col">
+                mass<span className="fine">{printUnit('kg')}</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {candidates.map((candidate) => {
+              const row = rows.find(({ candidateId }) => candidateId === candidate.id);
+              const [problem] = problems.get(candidate.id) ?? [];
+              return (
+                <tr key={candidate.id} className={candidate.id === chosenId ? 'bench-chosen' : undefined}>
+                  <th scope="row">
+                    <CandidateChoice candidate={candidate} isChosen={candidate.id === chosenId} />
+                  </th>
+                  {row === undefined ? (
+                    <td colSpan={shown.length + 1} className="bench-left">
+                      {problem === undefined ? '' : `Not compared: ${problem.message}`}
                     </td>
-                  </>
-                )}
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
+                  ) : (
+                    <>
+                      {shown.map(({ id, unit }) => (
+                        <td key={id} className={classOf(id, measure)}>
+                          <MeasureCell
+                            row={row}
+                            rows={rows}
+                            measure={id}
+                            unit={unit}
+                            hasRange={id === measure}
+                          />
+                        </td>
+                      ))}
+                      <td>
+                        <MassCell row={row} />
+                      </td>
+                    </>
+                  )}
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </div>
+      <p className="bench-one-measure fine">
+        There is room for one comparison here, the{' '}
+        {shown.find(({ id }) => id === measure)?.label ?? 'chosen one'}: choose another below, under “
+        {chartsTitle}”. A wider page shows all of them.
+      </p>
+    </>
   );
 }
 

@@ -1,5 +1,7 @@
 import type { BenchRow, Currency } from '../../project/bench/benchTypes';
+import { courseWords } from '../../project/bench/courseWords';
 import { columnDecimals, formatQuantity, formatValue, formatValueRange, printUnit } from '../../units/print';
+import { shownUnit } from '../../units/shownUnits';
 import { currencyOf } from './sweepCharts';
 
 interface CoursePartProps {
@@ -74,10 +76,10 @@ export function CoursePart({ rows, currency }: CoursePartProps) {
       </div>
       <ul className="bench-lines">
         {compared.map(
-          ({ candidateId, name, words }) =>
-            words !== null && (
+          ({ candidateId, name, perCondition, weighted }) =>
+            weighted !== null && (
               <li key={candidateId}>
-                {name}: {words}
+                {name}: {courseWords(perCondition, weighted.saving, currency, shownUnit(unit))}
               </li>
             ),
         )}

@@ -10,6 +10,9 @@ import type { Project } from '../../project/file/schema';
 import type { LedgerBasis, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import type { Bench } from '../../state/benchAddress';
 
+/** Where the currency of charts and tables is chosen. */
+export const chartsTitle = 'Against wind and speed';
+
 /** The member on the bench: the typed one, the one asked for, the ledger's selected row, or the first that can be. */
 export function memberOf(
   project: Project,

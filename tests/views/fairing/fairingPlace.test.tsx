@@ -162,6 +162,26 @@ describe('the fairing bench', () => {
     expect(screen.getAllByText(/licensed engineer/).length).toBeGreaterThan(0);
   });
 
+  it('speaks of the course, and of a narrow table, in the currency that is drawn', async () => {
+    open();
+    for (const [choice, unit] of [
+      ['drag along the wind', 'N'],
+      ['track power', 'W'],
+      ['side force', 'N'],
+      ['full price', 'W'],
+    ] as const) {
+      await userEvent.click(screen.getByRole('radio', { name: choice }));
+      const course = within(screen.getByRole('region', { name: 'Over the course' }));
+      expect(course.getByText(new RegExp(`^Saving in ${choice}, ${unit}`))).toBeTruthy();
+      const lines = course.getAllByRole('listitem').map(({ textContent }) => textContent);
+      expect(lines.length).toBeGreaterThan(0);
+      for (const line of lines) expect(line).toMatch(new RegExp(`\\s${unit} of ${choice} \\(`));
+      expect(screen.getByText(/^There is room for one comparison here/).textContent).toContain(
+        `the ${choice}:`,
+      );
+    }
+  });
+
   it('draws a chart with its title, unit, table and files for each question', () => {
     open();
     const figures = screen.getAllByRole('figure');
