@@ -7,6 +7,7 @@ import {
   type CandidateProblem,
 } from '../../project/bench/candidates';
 import type { Project } from '../../project/file/schema';
+import { heaviestPart } from '../../project/ledger/heaviestPart';
 import type { LedgerBasis, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import type { Bench } from '../../state/benchAddress';
 
@@ -69,8 +70,7 @@ export function chosenOf(candidates: readonly Candidate[], chosenId: string | nu
 /** The condition in which the charts stand. */
 export function conditionIdOf(ledger: ProjectLedger | null, basis: LedgerBasis): string {
   if (basis.kind === 'condition') return basis.conditionId;
-  const [heaviest] = [...(ledger?.parts ?? [])].sort((a, b) => b.weight - a.weight);
-  return heaviest?.summary.condition.id ?? '';
+  return heaviestPart(ledger?.parts ?? [])?.summary.condition.id ?? '';
 }
 
 /** The question of a sweep in the model's condition, on its tack or on the other. */

@@ -6,6 +6,7 @@ import { viewOf, type ViewKind } from '../../charts/windsEye/viewOf';
 import { deckLineOf } from '../../project/core/fittingToPhysics';
 import type { Project } from '../../project/file/schema';
 import { solveProjectCondition } from '../../project/ledger/conditionSummary';
+import { heaviestPart } from '../../project/ledger/heaviestPart';
 import type { BasisPart, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import { rigOutlines } from '../../project/picture/hull';
 import { useAppStore, useLedger } from '../../state/appStore';
@@ -23,14 +24,10 @@ import './windsEye.css';
 export function WindsEyePane() {
   const project = useAppStore((state) => state.project);
   const ledger = useLedger();
-  const part = heaviest(ledger?.parts ?? []);
+  const part = heaviestPart(ledger?.parts ?? []);
   if (project === null || ledger === null || part === undefined)
     return <p className="muted">Without a sailing condition there is no wind to look along.</p>;
   return <Picture project={project} ledger={ledger} part={part} />;
-}
-
-function heaviest(parts: readonly BasisPart[]): BasisPart | undefined {
-  return [...parts].sort((a, b) => b.weight - a.weight)[0];
 }
 
 interface PictureProps {

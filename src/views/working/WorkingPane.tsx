@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Project } from '../../project/file/schema';
+import { heaviestPart } from '../../project/ledger/heaviestPart';
 import type { BasisPart, LedgerRow, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import { exclusionText } from '../../project/wording/noReason';
 import { useAppStore, useLedger } from '../../state/appStore';
@@ -33,7 +34,7 @@ interface WorkingProps {
 function Working({ project, ledger, row }: WorkingProps) {
   const [wantedId, setWantedId] = useState('');
   const part =
-    ledger.parts.find(({ summary }) => summary.condition.id === wantedId) ?? heaviest(ledger.parts);
+    ledger.parts.find(({ summary }) => summary.condition.id === wantedId) ?? heaviestPart(ledger.parts);
   const items = (ledger.plan?.items ?? []).filter(({ item }) => item.fittingId === row.fittingId);
   return (
     <article className="working" aria-label={`Working of ${row.fitting.name}`}>
@@ -52,10 +53,6 @@ function Working({ project, ledger, row }: WorkingProps) {
       )}
     </article>
   );
-}
-
-function heaviest(parts: readonly BasisPart[]): BasisPart | undefined {
-  return [...parts].sort((a, b) => b.weight - a.weight)[0];
 }
 
 function Head({ project, row }: { readonly project: Project; readonly row: LedgerRow }) {
