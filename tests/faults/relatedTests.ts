@@ -5,7 +5,7 @@ import ts from 'typescript';
 /** Only these may notice: what was published, and what must be so. Claims about single functions of the core may not. */
 const testFolders = ['tests/published', 'tests/properties'];
 /** Five seconds or more each. */
-const slowTests = ['additivity', 'members', 'fairing', 'secondRoute', 'doubts', 'accuracy'];
+export const slowTests = ['additivity', 'members', 'fairing', 'secondRoute', 'doubts', 'accuracy'];
 const searched = ['src/physics', 'src/units', 'src/project', ...testFolders];
 
 function filesBelow(root: string, folder: string): string[] {

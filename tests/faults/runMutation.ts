@@ -6,6 +6,7 @@
  *     --statements=200   the first so many of the drawn order; all without it, which takes a night
  *     --batch=60         so many in one run of Stryker, which begins with all tests once
  *     --concurrency=1    processes at a time
+ *     --quick            without the slow tests and with fewer cases, which can only count too many survivors
  *     --again            statements with a survivor once more, after a test was added
  *     --record           writes tests/faults/mutationSurvey.json, which docs/validation.md is written from
  */
@@ -13,6 +14,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { mutationSurveyPath, type Mutant, type MutantCount, type MutationSurvey } from './mutationSurvey';
+import { quickRunEnvironment } from './quickRun';
 import { drawnOrder, isListed, statementsOf, type Statement } from './statements';
 
 const root = join(import.meta.dirname, '../..');
@@ -80,7 +82,11 @@ function oneLine(text: string): string {
 function tryBatch(batch: readonly Statement[], kept: Kept): void {
   const ranges = batch.map(({ file, fromLine, toLine }) => `${file}:${fromLine}-${toLine}`).join(',');
   const words = ['run', '--mutate', ranges, '--concurrency', String(option('concurrency', 1))];
-  const run = spawnSync(join(root, 'node_modules/.bin/stryker'), words, { cwd: root, stdio: 'inherit' });
+  const run = spawnSync(join(root, 'node_modules/.bin/stryker'), words, {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, ...(process.argv.includes('--quick') ? quickRunEnvironment : {}) },
+  });
   if (run.status !== 0) throw new Error(`Stryker ended with ${run.status ?? 'a signal'}`);
   const { files } = json(strykerPath) as StrykerReport;
   for (const statement of batch) {
