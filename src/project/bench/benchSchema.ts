@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { choice, id, kinds, name, number, object, orNull, wholeNumber } from '../file/fields';
-import { limits } from '../file/schema';
+import { limits } from '../file/limits';
 import { candidateMaterials } from './candidates';
 
 /*

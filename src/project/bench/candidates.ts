@@ -3,7 +3,8 @@ import { quantityIn } from '../../units/printIn';
 import { estimated } from '../edit/estimatedSize';
 import { fairingRound, ovalInstead } from '../edit/startedShape';
 import { followingTheWind, noseForward } from '../file/directions';
-import { limits, type ProjectDirection } from '../file/schema';
+import { limits } from '../file/limits';
+import type { ProjectDirection } from '../file/schema';
 import { acrossM, isMember } from '../file/shapeKinds';
 import type { BenchMember } from './benchTypes';
 

@@ -1,4 +1,5 @@
-import { limits, type Project, type ProjectPlacement, type ProjectPoint } from './schema';
+import { limits } from './limits';
+import type { Project, ProjectPlacement, ProjectPoint } from './schema';
 import { isMember } from './shapeKinds';
 import { pathText, type FieldError, type PathStep } from './wording';
 

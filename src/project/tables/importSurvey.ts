@@ -1,7 +1,8 @@
 import { counted, refusal, type EditAnswer } from '../edit/answer';
 import { judged } from '../edit/judge';
 import { freshIds } from '../edit/lists';
-import { limits, type Project, type ProjectFitting, type ProjectZone } from '../file/schema';
+import { limits } from '../file/limits';
+import type { Project, ProjectFitting, ProjectZone } from '../file/schema';
 import type { SurveyRow } from './readSurvey';
 
 /** The rows of a survey that go in. */

@@ -1,5 +1,6 @@
 import type { PullTestTrace } from '../../physics/body/pullTest';
-import { limits, type ProjectPullTest, type ProjectShapeOf } from '../../project/file/schema';
+import { limits } from '../../project/file/limits';
+import type { ProjectPullTest, ProjectShapeOf } from '../../project/file/schema';
 import { dragAreaOf, pullTestOf } from '../../project/file/shapeRules';
 import { formatQuantity, formatRange } from '../../units/print';
 import { CheckField } from '../fields/CheckField';

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { openProject } from '../../../src/project/file/openProject';
-import { limits, projectSchema } from '../../../src/project/file/schema';
+import { limits } from '../../../src/project/file/limits';
+import { projectSchema } from '../../../src/project/file/schema';
 
 const page = readFileSync('docs/file-format.md', 'utf8');
 
