@@ -5,6 +5,8 @@ import type { Unit } from './unitTable';
 const mostFigures = 6;
 /** A value of so many figures may have been rounded when it was stored; a rounder one was typed in its own unit. */
 const roundedFigures = 3;
+/** A rounder number that lies further off than this share says something else than what is stored. */
+const mostOff = 1e-4;
 
 /**
  * The number, in the unit, that a person would have typed for a stored value: 11.061 m/s is 21.5 kn, which is 11.061 when
@@ -18,7 +20,8 @@ export function typedNumber(valueSi: number, unit: Unit): number {
   if (digits.replace('.', '').replace(/^0+/, '').length < roundedFigures) return inFull;
   for (let figures = roundedFigures; figures < mostFigures; figures += 1) {
     const shorter = Number(fromSi(valueSi, unit).toPrecision(figures));
-    if (Number(toSi(shorter, unit).toFixed(decimals)) === valueSi) return shorter;
+    const isStoredAlike = Number(toSi(shorter, unit).toFixed(decimals)) === valueSi;
+    if (isStoredAlike && Math.abs(shorter - inFull) <= mostOff * Math.abs(inFull)) return shorter;
   }
   return inFull;
 }

@@ -20,6 +20,13 @@ describe('the number that a person would have typed', () => {
     expect(typedNumber(0, 'kn')).toBe(0);
   });
 
+  it('is never off by more than one in ten thousand, however round the stored value', () => {
+    expect(typedNumber(100, 'kn')).toBe(194.4);
+    expect(typedNumber(1000, 'ft')).toBe(3281);
+    expect(typedNumber(12.7, 'kgf')).toBe(1.295);
+    expect(typedNumber(0.0257, 'in')).toBe(1.0118);
+  });
+
   it('loses nothing of what was typed in its own unit, to six figures', () => {
     fc.assert(
       fc.property(fc.constantFrom(...units), fc.integer({ min: -99_999, max: 99_999 }), (unit, whole) => {

@@ -1,3 +1,4 @@
+import { memberQuantities } from '../../physics/fitting/memberTrace';
 import type { SiUnit } from '../../physics/quantity';
 import { fromSi, toSi } from '../../units/convert';
 import { printNumber, unitSign } from '../../units/printIn';
@@ -25,12 +26,12 @@ export function displayUnit(unit: SiUnit): Unit {
   return unit === 'rad' ? 'deg' : unit;
 }
 
-/** Nobody sets or reads an angle finer than to a tenth of a degree. */
-const noAngleRad = toSi(0.05, 'deg');
+/** Nobody sets or reads an incidence finer than to a tenth of a degree. */
+const noIncidenceRad = toSi(0.05, 'deg');
 
-/** The value to be read: an angle that is none to a tenth of a degree, as of a section that follows the wind, is none. */
-export function readableSi(valueSi: number, unit: SiUnit): number {
-  return unit === 'rad' && Math.abs(valueSi) < noAngleRad ? 0 : valueSi;
+/** The value to be read: of a section that follows the wind, an incidence that is none to a tenth of a degree is none. */
+export function readableSi(valueSi: number, symbol: string): number {
+  return symbol === memberQuantities.incidenceRad.symbol && Math.abs(valueSi) < noIncidenceRad ? 0 : valueSi;
 }
 
 const tokenPattern =
@@ -122,8 +123,10 @@ function numeralOf(token: string, known: KnownSymbols): string {
 
 function numberPieces(token: string, known: KnownSymbols, isInside: boolean): FormulaPiece[] | null {
   const symbol = known.get(token);
-  if (symbol !== undefined)
-    return inBrackets(valuePieces(symbol), readableSi(symbol.value, symbol.unit) < 0 && isInside);
+  if (symbol !== undefined) {
+    const value = readableSi(symbol.value, token);
+    return inBrackets(valuePieces({ ...symbol, value }), value < 0 && isInside);
+  }
   if (functions.includes(token) || !/\p{L}/u.test(token)) return symbolPieces(token);
   return null;
 }
@@ -135,7 +138,7 @@ function inBrackets(pieces: FormulaPiece[], isNegative: boolean): FormulaPiece[]
 
 function valuePieces({ value, unit, decimals }: SymbolValue): FormulaPiece[] {
   const shown = displayUnit(unit);
-  const number = fromSi(readableSi(value, unit), shown);
+  const number = fromSi(value, shown);
   const { digits, exponent } = printNumber(number, decimals === undefined ? {} : { decimals });
   const degrees = shown === 'deg' ? unitSign(shown) : '';
   return exponent === undefined

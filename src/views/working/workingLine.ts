@@ -67,7 +67,7 @@ function cellOf(quantity: Quantity, input: LineInput, known: KnownSymbols): Line
   const unit = displayUnit(quantity.unit);
   const place = decimals === undefined ? {} : { decimals };
   return {
-    text: valueIn(unit === '1' ? threeFigures(value) : readableSi(value, quantity.unit), unit, place),
+    text: valueIn(unit === '1' ? threeFigures(value) : readableSi(value, quantity.symbol), unit, place),
     spread: low === null || high === null || low === high ? null : valueRangeIn(low, high, unit, place),
     numbers: quantity.equation === undefined ? null : withNumbers(quantity.equation, known),
     note,

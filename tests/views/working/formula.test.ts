@@ -30,7 +30,7 @@ const known = new Map<string, SymbolValue>([
   ['W_10', { value: 10, unit: 'm/s' }],
 ]);
 
-describe('an angle that is none to a tenth of a degree', () => {
+describe('an incidence that is none to a tenth of a degree', () => {
   const degree = Math.PI / 180;
 
   it('stands as none in a line of the working, and a larger one to three figures', () => {
@@ -43,11 +43,11 @@ describe('an angle that is none to a tenth of a degree', () => {
     expect(lineText(-12.34)).toBe('−12.3');
   });
 
-  it('stands as none in a formula, and nothing but an angle does', () => {
-    const near = (value: number, unit: 'rad' | 'm'): string =>
-      text(withNumbers('sin a', new Map([['a', { value, unit }]])));
-    expect(near(-0.00107 * degree, 'rad')).toBe('sin 0°');
-    expect(near(0.000_02, 'm')).toBe('sin 2.00 × 10−5');
+  it('stands as none in a formula, and no other angle does', () => {
+    const near = (symbol: string): string =>
+      text(withNumbers(`sin ${symbol}`, new Map([[symbol, { value: -0.04 * degree, unit: 'rad' }]])));
+    expect(near('a_i')).toBe('sin 0°');
+    expect(near('a')).toBe('sin (−0.0400°)');
   });
 });
 
