@@ -9,6 +9,7 @@
  *                                   that the count steps over
  *     --nearest=6                   the six nearest test files only: quicker, and can only count too many survivors
  *     --again                       once more the survivors that equivalents.ts gives no reason for, after a test was added
+ *     --fresh                       counts what is tried now apart: gaps that others showed have been closed by now
  *     --record                      writes tests/faults/faultSurvey.json, which docs/validation.md is written from
  */
 import { fork, type ChildProcess } from 'node:child_process';
@@ -132,9 +133,12 @@ function jobs(report: Report): Literal[] {
 function keep(report: Report, { file, line, from, text, context }: Literal, noticedBy: string | null): void {
   const entry = report[file];
   if (entry === undefined) throw new Error(`${file} is not in the report`);
+  const before = entry.findings.find((finding) => finding.from === from);
+  const isFresh = before === undefined && process.argv.includes('--fresh');
+  const freshNoticed = isFresh ? noticedBy !== null : before?.freshNoticed;
   entry.findings = [
-    ...entry.findings.filter((finding) => finding.from !== from),
-    { file, line, from, text, context, noticedBy },
+    ...entry.findings.filter((finding) => finding !== before),
+    { file, line, from, text, context, noticedBy, ...(freshNoticed === undefined ? {} : { freshNoticed }) },
   ].sort((a, b) => a.from - b.from);
   writeReport(report);
 }
@@ -151,10 +155,13 @@ function surveyOf(report: Report): FaultSurvey {
       noticed: findings.filter(({ noticedBy }) => noticedBy !== null).length,
     };
   });
-  const survivors = Object.values(report).flatMap(({ findings }) =>
-    findings.filter(({ noticedBy }) => noticedBy === null),
-  );
-  return { files: files.filter(({ constants }) => constants > 0), survivors };
+  const all = Object.values(report).flatMap(({ findings }) => findings);
+  const fresh = all.filter(({ freshNoticed }) => freshNoticed !== undefined);
+  return {
+    fresh: { tried: fresh.length, noticed: fresh.filter(({ freshNoticed }) => freshNoticed).length },
+    files: files.filter(({ constants }) => constants > 0),
+    survivors: all.filter(({ noticedBy }) => noticedBy === null),
+  };
 }
 
 function summary({ files }: FaultSurvey): string {

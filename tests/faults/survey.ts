@@ -10,6 +10,8 @@ export interface Finding {
   readonly context: string;
   /** The test file that noticed, `timeout`, or null for a survivor. */
   readonly noticedBy: string | null;
+  /** Of a constant drawn after the gaps that others showed had been closed: whether it was noticed at the first try. */
+  readonly freshNoticed?: boolean;
 }
 
 /** Constants of one file: in all, tried, noticed. */
@@ -23,6 +25,8 @@ export interface FileSurvey {
 
 /** What a run found, kept with the project so that the validation page can tell it. */
 export interface FaultSurvey {
+  /** Of constants drawn after the gaps that others showed had been closed; what was added for them is not counted. */
+  readonly fresh: { readonly tried: number; readonly noticed: number };
   readonly files: readonly FileSurvey[];
   readonly survivors: readonly Finding[];
 }
