@@ -123,6 +123,6 @@ export const knownNarrow: readonly KnownMiss[] = [
   {
     regime: 'fairing, lift, attached',
     reason:
-      'the places over 1.2 stand in the last two degrees before the stall, where the band reaches 1.45; well below it all lie between 0.91 and 1.05, and the band between 0.83 and 1.12',
+      'the places over 1.2 stand in the last two degrees before the stall, where the band reaches 1.39 to 1.46; all others lie between 0.91 and 1.09 but Abbott and von Doenhoff’s first, 1.17 at 0.94 deg, which is a known disagreement (0.017 of lift)',
   },
 ];
