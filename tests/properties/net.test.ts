@@ -39,10 +39,10 @@ describe('the curve of nets', () => {
     expect(netSolidityRange).toEqual({ from: 0.1, to: 0.5 });
   });
 
-  it('has 0.04 (0.027 to 0.08) along a net, half of it at half of solidity 0.13', () => {
+  it('has 0.04 (0.02 to 0.08) along a net, half of it at half of solidity 0.13', () => {
     expect(netAt(0.13)).toMatchObject({
       alongAreaBestM2: 0.04,
-      alongAreaLowM2: 0.027,
+      alongAreaLowM2: 0.02,
       alongAreaHighM2: 0.08,
     });
     expect(netAt(0.065).alongAreaBestM2).toBeCloseTo(0.02, 12);

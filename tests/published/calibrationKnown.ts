@@ -74,6 +74,11 @@ export const knownWidths: readonly KnownMiss[] = [
       'the low edge lets the crisis come a factor of two earlier in turbulent air, which no source in a tunnel shows; the high edge lets it end at Re 4.5e5 rather than 4e5, and there drag falls by four within a factor of 1.5',
   },
   {
+    regime: 'net, along the wind',
+    reason:
+      'from half to twice (60 % of the middle to each side): two formulas of one value and guards of a design guide half as high again and more, for a drag a tenth of that onto the face',
+  },
+  {
     regime: 'fairing, drag, attached',
     reason:
       'the sources are smooth or tripped sections of 12 % thickness near Re 5e6 in tunnels; the band also holds early stall and a rough surface',

@@ -49,10 +49,10 @@ const lossTable = cubicTable(
 
 /**
  * Wind along the net, coefficient on the GROSS area: 0.04 in both published net formulas, 0.06 to 0.07 for guards of
- * wire or plastic (calculated). Low: a third under the formulas (assumed). Fading to nothing from solidity 0.13 down, where the formulas
- * begin. Source: loland-nets, tg20-netting.
+ * wire or plastic (calculated). From half to twice the formulas (assumed). Fading to nothing from solidity 0.13 down, where
+ * the formulas begin. Source: loland-nets, tg20-netting.
  */
-const alongNet: Ranged = { best: 0.04, low: 0.027, high: 0.08 };
+const alongNet: Ranged = { best: 0.04, low: 0.02, high: 0.08 };
 const alongFullSolidity = 0.13;
 
 /** Solidities over which nets were measured; outside it the same curve, between single wires and a plate. */
