@@ -10,10 +10,11 @@ import type { Band, PublishedCheck, SeriesBasis } from './publishedCheck';
  * as wide as the range. Fewer than three sources say little about their spread: at least 15 % and at most 50 % of the
  * middle to each side (one source alone: 15 %). No width that ships enters, so none can know the source left out.
  *
- * Half the range to each side was chosen before the points were placed. For sources drawn from one normal distribution
- * it holds the next one in 55 % of cases for two others, 76 % for three, 86 % for four, 91 % for five and 97 % for eight
- * (the test draws them): a 90 % band where five or six sources speak. Where sources scatter by a tenth, 15 % to each
- * side at least lift two others to 81 % and one alone to 71 %.
+ * Half the range to each side of three or more was chosen before the points were placed, the 15 and 50 % of fewer with a
+ * first count known (calibrationHistory.ts). For sources drawn from one normal distribution half the range holds the next
+ * one in 55 % of cases for two others, 76 % for three, 86 % for four, 91 % for five and 97 % for eight (the test draws
+ * them): a 90 % band where five or six sources speak. Where sources scatter by a tenth, 15 % to each side at least lift
+ * two others to 81 % and one alone to 71 %.
  */
 const enoughSources = 3;
 const widening = 0.5;
