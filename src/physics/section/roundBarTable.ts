@@ -9,9 +9,9 @@ import { cubicTable } from '../numerics/cubicTable';
  * speak (NACA TN 84 and 121 after Wieselsberger 1921, 1922; Roshko 1961; Achenbach 1968; Schewe 1983; Achenbach and
  * Heinecke 1981; Jorgensen, NASA TN D-6996; Delany and Sorensen, NACA TN 3038; Cheng 2013; Sucker and Brauer 1975; White's
  * short fit from memory; handbooks), all read second-hand. In and behind the crisis the low edge goes no lower than 0.20,
- * under the lowest of them (0.22), and near Re 1e6, where tunnels differ by a factor of three, the high edge
- * stops at what EN asks of a bar of roughness 1e-4 (0.66): half of that range further would be below friction, and above
- * a rusty bar.
+ * under the lowest of them (0.22), and near Re 1e6, where tunnels differ by a factor of three, the high edge stops at what
+ * EN asks of a bar of roughness 1e-4 (0.66). Both by choice: half of that range further would be 0.015, little more than
+ * friction, and 0.835, EN's bar of roughness 1e-3.
  *
  * Air over a deck is turbulent. From Re 5e4 to 4e5 the low edge therefore takes the published low edge at twice the
  * Reynolds number: the crisis may come a factor of two earlier. A stated assumption, no source.
