@@ -42,4 +42,5 @@ export const earlierCounts: readonly EarlierCount[] = [
 ];
 
 /** What has changed since the last of them. */
-export const latestChange = 'read: Abbott and von Doenhoff’s lift at 0.94 deg';
+export const latestChange =
+  'placed as well: Abbott and von Doenhoff’s lift at 0.94 deg, nets of Richards and Robinson at solidity 0.3, of Taylor at 0.15, of diamonds at 0.1';

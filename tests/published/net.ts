@@ -27,6 +27,15 @@ function faceBand(solidity: number): Band {
   return { low: normalCoefficientLow, high: normalCoefficientHigh };
 }
 
+/** Least and largest half-width of the band onto the face over the best value, solidity 0.1 to 0.5. */
+export function netHalfWidths(): Band {
+  const halves = Array.from({ length: 41 }, (_, index) => {
+    const { normalCoefficientLow, normalCoefficientBest, normalCoefficientHigh } = netAt(0.1 + index / 100);
+    return (normalCoefficientHigh - normalCoefficientLow) / 2 / normalCoefficientBest;
+  });
+  return { low: Math.min(...halves), high: Math.max(...halves) };
+}
+
 /** Stretches of solidity in which sources are compared; a design guide speaks for no measurement. */
 function netSeries(name: string, title: string, solidity: number): Pick<PublishedCheck, 'series'> {
   if (title.startsWith('TG20')) return {};
@@ -50,6 +59,7 @@ const netCurves = [
     'read',
     [
       [0.2, '0.240'],
+      [0.3, '0.360'],
       [0.5, '0.600'],
       [0.7, '0.840'],
     ],
@@ -61,6 +71,7 @@ const netCurves = [
     'from memory',
     [
       [0.1, '0.115'],
+      [0.15, '0.181'],
       [0.2, '0.254'],
       [0.3, '0.420'],
       [0.5, '0.807'],
@@ -91,7 +102,10 @@ const netCurves = [
     'Blevins, Applied Fluid Dynamics Handbook (1984)',
     'loss of an open net of diamonds',
     'second-hand',
-    [[0.15, '0.130']],
+    [
+      [0.1, '0.080'],
+      [0.15, '0.130'],
+    ],
   ],
   [
     'loland',

@@ -4,6 +4,7 @@ import { median, table } from './documentTables';
 import { faultsSection } from './faultsDocument';
 import { judgeCheck, type Verdict } from './judgeCheck';
 import { mutationSection } from './mutationDocument';
+import { netHalfWidths } from './net';
 import { checkKinds, type CheckKind, type PublishedCheck } from './publishedCheck';
 
 interface Judged {
@@ -142,9 +143,11 @@ function summaryRow(
 }
 
 /** Families without a number from outside, and the width that they carry for it. */
+const netWidths = netHalfWidths();
+const netWidthText = `${(100 * netWidths.low).toFixed(0)} to ${(100 * netWidths.high).toFixed(0)}`;
+
 export const noneFound: Readonly<Record<string, string>> = {
-  'Nets and screens':
-    'none found: every curve found was used to draw the band, 18 to 30 % to each side onto the face, half to twice along',
+  'Nets and screens': `none found: every curve found was used to draw the band, ${netWidthText} % to each side onto the face, half to twice along`,
   'Inclined bars and friction':
     'none found beside the formulas: a doubt of its own from 45 deg off the axis, 20 % at 30 deg, half along it',
   'Ledger arithmetic': 'sums and products, worked by hand: no doubt to carry',

@@ -11,14 +11,17 @@ import type { Quantity } from '../quantity';
  * Taylor 1944: K / (1 + K/4)^2 on the gross area with the loss K of woven wire, 0.52 (1 - b^2) / b^2, b = 1 - s. Blevins
  * 1984: K of open nets, 0.95 s + 0.2 s^2 (bars), 0.67 s + 1.3 s^2 (diamonds), 0.72 s + 2.1 s^2 (knotless), 0.70 s +
  * 4.9 s^2 (knotted), s to 0.15. Loland 1991 and Aarsnes 1990, net panels in water, s 0.13 to 0.32. Low and high: half
- * of the range of the curves at about the same solidity beyond it; from s 0.5, where two speak that differ by 30 %, and for
- * the plate, 15 to 30 % to each side. Knots lie above the high edge. Source: porous-structures, taylor-screens, blevins-screens, loland-nets.
+ * of the range of the curves at about the same solidity beyond it (at 0.3 from 1.2 to 1.86); from s 0.5, where two speak
+ * that differ by 30 %, and for the plate, 15 to 30 % to each side. Below s 0.3 the low edge is drawn by choice: at 0.1 the
+ * rule's 0.62 would lie 22 % under a single wire, for the one formula of diamonds (0.80 there), and at 0.2 its 1.08 would
+ * leap over both neighbours. Knots lie above the high edge.
+ * Source: porous-structures, taylor-screens, blevins-screens, loland-nets.
  */
 export const netNodes: readonly (readonly [solidity: number, low: number, best: number, high: number])[] = [
   [0, 0.8, 1.0, 1.2],
-  [0.1, 0.62, 1.03, 1.29],
-  [0.2, 0.99, 1.18, 1.66],
-  [0.3, 1.15, 1.37, 2.11],
+  [0.1, 0.78, 1.03, 1.29],
+  [0.2, 0.87, 1.18, 1.66],
+  [0.3, 0.87, 1.37, 2.19],
   [0.5, 0.99, 1.42, 1.83],
   [0.7, 0.93, 1.33, 1.71],
   [1, 1, 1.18, 1.36],
