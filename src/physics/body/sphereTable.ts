@@ -8,15 +8,15 @@ import { cubicTable } from '../numerics/cubicTable';
  * and Gauvin 1971; those without a crisis to Re 2e5 only). Low and high: half of the range of the sources at about the
  * same Reynolds number beyond it (with Roos and Willmarth 1971, Morsi and Alexander 1972, Achenbach 1972 and the
  * handbooks). Those who measured lie over the fits: Roos and Willmarth's 27 runs between Re 5e3 and 3e4 from 5 % under to
- * 20 % over, 11 % over in the mean, Achenbach's 4 to 9 % over from 4.4e4 to 1e5. Behind the crisis the low edge goes no
- * lower than 0.07, the lowest of them.
+ * 20 % over, 11 % over in the mean, Achenbach's 4 to 9 % over from 4.4e4 to 1e5. At Re 1 the low edge is Stokes' 24 / Re,
+ * under which no drag can lie (least dissipation); behind the crisis it goes no lower than 0.07, the lowest of them.
  *
  * Air over a deck is turbulent: from Re 5e4 to 4e5 the low edge is the published one at twice the Reynolds number. A
  * stated assumption, no source. Source: sphere-curves, roos-willmarth-1971, achenbach-1972.
  */
 export const sphereNodes: readonly (readonly [reynolds: number, low: number, best: number, high: number])[] =
   [
-    [1, 22.9, 26.7, 30.5],
+    [1, 24, 26.7, 30.5],
     [2, 12.6, 14.7, 16.9],
     [3, 8.95, 10.4, 11.95],
     [1e1, 3.66, 4.25, 4.88],
