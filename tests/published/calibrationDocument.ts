@@ -94,7 +94,8 @@ function worth(regimes: readonly CalibratedRegime[]): string[] {
     ...table(['by the rule', 'what had changed'], historyRows(regimes)),
     '',
     'Readings out of a table or a digitised curve were taken by position (nearest to 1, 2 and 5 times a power of ten, or all of them), none',
-    'for its place; a lift of nought at nought incidence, where Abbott and von Doenhoff begin, has no place.',
+    'for its place; of Roos and Willmarth’s two at exactly Re 1000 the first listed (0.472, the other 0.483). A lift of nought at nought',
+    'incidence, where Abbott and von Doenhoff begin, has no place. Curves in closed form were taken at Reynolds numbers and solidities of our choice.',
   ];
 }
 

@@ -1,7 +1,10 @@
 import { sphereAt, sphereSeries, sphereTopic as topic } from './sphere';
 import type { KnownDisagreement, PublishedCheck, SeriesBasis } from './publishedCheck';
 
-/** The reading nearest, in the logarithm, to 1, 2 and 5 times each power of ten. */
+/**
+ * The reading nearest, in the logarithm, to 1, 2 and 5 times each power of ten. Two stand at exactly Re 1000: the first
+ * listed is taken, 0.472; the second is 0.483, and either lies inside the band.
+ */
 const roosWillmarth = [
   [5.33, '7.060'],
   [11.0, '4.010'],
