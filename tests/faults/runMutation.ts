@@ -6,7 +6,7 @@
  *     --statements=200   the first so many of the drawn order; all without it, which takes a night
  *     --batch=60         so many in one run of Stryker, which begins with all tests once
  *     --concurrency=1    processes at a time
- *     --quick            without the slow tests and with fewer cases, which can only count too many survivors
+ *     --quick            without the slow tests, which can only count too many survivors
  *     --again            statements with a survivor once more, after a test was added
  *     --record           writes tests/faults/mutationSurvey.json, which docs/validation.md is written from
  */

@@ -1,7 +1,7 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 import { defineConfig } from 'vitest/config';
-import { isQuickRun } from './quickRun';
-import { inOrderOfCost, slowTests } from './relatedTests';
+import { isQuickRun, leftOutWhenQuick } from './quickRun';
+import { inOrderOfCost } from './relatedTests';
 
 /** A mutant's run ends at the first failure: the quick tests come first. */
 class QuickFirst extends BaseSequencer {
@@ -17,7 +17,7 @@ export default defineConfig({
     testTimeout: 120_000,
     sequence: { sequencer: QuickFirst },
     setupFiles: ['tests/setup/sameCases.ts', 'tests/faults/firstFailure.ts'],
-    exclude: isQuickRun() ? slowTests.map((name) => `tests/properties/${name}.test.ts`) : [],
+    exclude: isQuickRun() ? leftOutWhenQuick.map((name) => `tests/properties/${name}.test.ts`) : [],
     include: ['tests/published/*.test.ts', 'tests/properties/*.test.ts', 'tests/physics/**/*.test.ts'],
   },
 });
