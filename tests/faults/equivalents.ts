@@ -205,7 +205,27 @@ const equivalentMutants: readonly (readonly [
   original: string,
   replacement: string,
   reason: string,
-])[] = [];
+])[] = [
+  [
+    'src/physics/section/roundBarSection.ts',
+    'false',
+    'true',
+    'whether an incidence is worked out, which a round bar does not read',
+  ],
+  [
+    'src/physics/section/ellipse.ts',
+    '!withBand',
+    'false',
+    'only saves the time of edges that nobody asked for',
+  ],
+  ['src/physics/section/ellipse.ts', 'true', 'false', 'a default that every caller overrides'],
+  [
+    'src/physics/doubt/combinedEnds.ts',
+    'up === 0 && down === 0',
+    'false',
+    'a source that changes nothing adds nothing to any moment',
+  ],
+];
 
 /** Why a mutant cannot be noticed; null for a gap in the tests. */
 export function whyEquivalentMutant({ file, original, replacement }: Mutant): string | null {

@@ -42,6 +42,21 @@ describe('the range of a sum of lopsided sources', () => {
     );
   });
 
+  it('of a single source is its own, one that goes one way only too', () => {
+    for (const [up, down] of [
+      [10, 0],
+      [0, -10],
+      [4, -9],
+      [0, 0],
+    ] as const) {
+      const sum = emptySum();
+      addSource(sum, up, down);
+      const { low, high } = endsOf(sum);
+      expect(low).toBeCloseTo(down, 10);
+      expect(high).toBeCloseTo(up, 10);
+    }
+  });
+
   it('never passes the plain sum of the sources’ own ends', () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(between(0, 10), between(0, 10)), { maxLength: 6 }), (sides) => {

@@ -192,6 +192,18 @@ describe('an ellipse at any incidence', () => {
 });
 
 describe('limits and joins', () => {
+  it('lifts by the difference of its two axes times sin a cos a, and drags by it times sin^2 a', () => {
+    fc.assert(
+      fc.property(ratio, logReynolds, incidence, (thicknessM, log, angle) => {
+        const at = (incidenceRad: number) => ellipseAt(thicknessM, 10 ** log, incidenceRad);
+        const [along, across] = [at(0).drag, at(Math.PI / 2).drag];
+        const difference = across - along;
+        expect(at(angle).lift).toBeCloseTo(difference * Math.sin(angle) * Math.cos(angle), 10);
+        expect(at(angle).drag).toBeCloseTo(along + difference * Math.sin(angle) ** 2, 10);
+      }),
+    );
+  });
+
   it('counts as a circle where it is thicker than long', () => {
     for (const thicknessM of [1.02, 1.08, 3]) expect(ellipseShape(1, thicknessM)).toEqual(ellipseShape(1, 1));
     expect(ellipseShape(1, 0.98)).not.toEqual(ellipseShape(1, 1));
