@@ -119,12 +119,19 @@ function remarkOf(notice: Notice, kind: string, opening: string, { names, isAll 
 function safetyFootnotes(ledger: ProjectLedger): Footnote[] {
   const numbers = new Map(ledger.rows.map(({ fittingId, number }) => [fittingId, number]));
   const items = [...(ledger.plan?.items ?? []), ...(ledger.against?.items ?? [])];
-  return items.flatMap((account) => {
+  const footnotes = items.flatMap((account) => {
     const text = safetyText(account);
     if (text === null || account.fitting === null) return [];
     const number = numbers.get(account.fitting.id);
     return [{ about: `${number ?? ''} ${account.fitting.name}`.trim(), text, isOutside: false }];
   });
+  return withoutRepeats(footnotes);
+}
+
+/** What both plans need said in the same words is said once. */
+function withoutRepeats(footnotes: readonly Footnote[]): Footnote[] {
+  const byWords = new Map(footnotes.map((footnote) => [`${footnote.about}: ${footnote.text}`, footnote]));
+  return [...byWords.values()];
 }
 
 /** What a plan's touching of a safety-required fitting needs said; null where it touches none. */

@@ -118,6 +118,21 @@ describe('the sums', () => {
     ).toBeTruthy();
   });
 
+  it('says once what waits for a reason in the plan and in the one it is held against', () => {
+    const project = demo();
+    const [plan] = project.plans;
+    if (plan === undefined) throw new Error('no plan');
+    project.plans = [plan, { ...plan, id: 'copied', name: 'Copied' }];
+    show(project);
+    cleanup();
+    useAppStore.getState().choosePlan('copied');
+    useAppStore.getState().chooseAgainst(plan.id);
+    const { container } = render(<LedgerPane onPick={() => undefined} renderInPlace={renderInPlace} />);
+    expect(currentLedger().against?.items.some(({ status }) => status === 'withheld')).toBe(true);
+    const notes = container.querySelector('.footnotes')?.textContent ?? '';
+    expect(notes.match(/Danbuoy and horseshoe: safety-required/g)).toHaveLength(1);
+  });
+
   it('names the person and the reason beside a safety-required saving that counts', () => {
     show(demo());
     cleanup();
