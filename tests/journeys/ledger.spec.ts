@@ -123,3 +123,24 @@ test('on a phone the margin is a line that opens, and picking a row brings up it
   const isWiderThanPage = await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
   expect(isWiderThanPage).toBe(false);
 });
+
+test('the total stands under its columns, however wide the page is and however far it is scrolled', async ({
+  page,
+}) => {
+  await openDemo(page);
+  const edges = (table: string) =>
+    page
+      .locator(`${table} tr`)
+      .first()
+      .locator('> *')
+      .evaluateAll((cells) => cells.map((cell) => Math.round(cell.getBoundingClientRect().right)));
+  for (const width of [1280, 820, 812, 700]) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.locator('.ledger-scroll').evaluate((box) => {
+      box.scrollLeft = box.scrollWidth;
+    });
+    await expect
+      .poll(() => edges('.total-table'), `${width} px`)
+      .toEqual(await edges('.ledger-table:not(.total-table) thead'));
+  }
+});
