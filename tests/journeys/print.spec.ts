@@ -16,3 +16,34 @@ test('prints the sum, every note and every row, and no control', async ({ page }
   const firstRow = await page.locator('.ledger-row').first().boundingBox();
   expect(sum?.y ?? Infinity).toBeLessThan(firstRow?.y ?? 0);
 });
+
+test('on A4 the columns keep the order of a desk, in ink on white also where the screen is dark', async ({
+  page,
+}) => {
+  await openDemo(page);
+  const heads = () => page.locator('.ledger-table thead').first().locator('th, td').allTextContents();
+  const onScreen = await heads();
+  await page.setViewportSize({ width: a4WidthPx, height: 1123 });
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+  await expect.poll(heads).toEqual(onScreen);
+  const ink = await page.locator('.ledger-totals').evaluate((element) => getComputedStyle(element).color);
+  expect(ink).toBe('rgb(0, 0, 0)');
+});
+
+test('no chart of the bench is cut by the edge of the paper', async ({ page }) => {
+  await page.goto('/#place=fairing&member=stern-pole');
+  const charts = page.locator('.curve-chart');
+  await expect(charts.first()).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  // Measured before the script can draw anew: paper does not wait for it.
+  const rights = await page.evaluate((widthPx) => {
+    document.body.style.width = `${widthPx}px`;
+    const drawn = [...document.querySelectorAll('.curve-chart')];
+    return drawn.map((chart) => chart.getBoundingClientRect().right);
+  }, a4WidthPx);
+  expect(rights.length).toBeGreaterThan(0);
+  expect(Math.max(...rights)).toBeLessThanOrEqual(a4WidthPx);
+});
+
+/** 210 mm at 96 dots an inch. */
+const a4WidthPx = 794;

@@ -232,7 +232,8 @@ function useRowSetting({ boat }: Project, ledger: ProjectLedger): RowSetting {
   const shown = useAppStore((state) => state.shown);
   const preferences = usePreferences();
   const isPhone = useMediaQuery('(max-width: 599px)');
-  const isNarrow = useMediaQuery('(max-width: 799px)');
+  // Paper is as narrow, and has every column in sight.
+  const isNarrow = useMediaQuery('screen and (max-width: 799px)');
   const isRoomy = useMediaQuery('(min-width: 1560px)');
   const barWidthPx = isPhone ? 104 : isRoomy ? 132 : 110;
   return useMemo(
