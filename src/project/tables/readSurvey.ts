@@ -161,7 +161,10 @@ function readRow(
   if (isUnfilled(texts)) return { ...row, state: 'unfilled' };
   if (decision === 'skip') return { ...row, state: 'skipped' };
   const { values, errors } = valuesOf(texts, reading);
-  if (Object.keys(errors).length > 0) return { ...row, state: 'bad', errors };
+  if (Object.keys(errors).length > 0) {
+    const missing = namesake === null ? missingIn(values, context) : {};
+    return { ...row, state: 'bad', errors: { ...missing, ...errors } };
+  }
   if (namesake !== null && decision === null) return { ...row, state: 'asks' };
   const built =
     namesake !== null && decision === 'replace'
@@ -170,6 +173,12 @@ function readRow(
   const judged = built.ok ? complaintsOf(built, context) : built.errors;
   if (!built.ok || Object.keys(judged).length > 0) return { ...row, state: 'bad', errors: judged };
   return { ...row, state: 'good', built };
+}
+
+/** What a new row lacks beside what cannot be read, so that all of it is mended in one go. */
+function missingIn(values: SurveyValues, context: RowContext): CellErrors {
+  const built = newWithShape(values, context);
+  return built.ok ? {} : built.errors;
 }
 
 /** A row that names neither a shape nor an item of the catalogue takes the shape chosen for such rows. */

@@ -140,6 +140,15 @@ describe('a row of a survey', () => {
     ['Pole;Bow;tube;30;2;;0;1;port;;2.5', { count: 'A count is a whole number from 1 to 500' }],
     ['Pole;Bow;tube;30;2;;0;1;port;;;a. b', { photo: 'A photo is named in one line' }],
     ['Pole;Bow;tube;30;2;;0;1;both;;;;perhaps', { basis: '"perhaps" is not known here' }],
+    [
+      'Pole;Bow;;abc;2;;0;1;port;;0',
+      {
+        shape: 'Say what it is: round bar',
+        width: '"abc" does not start with a number',
+        count: 'whole number',
+      },
+    ],
+    ['Pole;Bow;tube;;abc', { width: 'A round bar needs its diameter.', length: '"abc" does not start' }],
     ['Pole;Bow;tube;30;2;;0;1.234.5', { aftOfStem: 'can be read in more than one way' }],
   ])('%j has its error at its cell', (line, expected) => {
     const { state, errors } = only(line);
