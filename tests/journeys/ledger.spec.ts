@@ -144,3 +144,22 @@ test('the total stands under its columns, however wide the page is and however f
       .toEqual(await edges('.ledger-table:not(.total-table) thead'));
   }
 });
+
+test('on a phone a name too long for its row ends in dots on the second line, uncut', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openDemo(page);
+  await page.getByRole('button', { name: 'Add a fitting', exact: true }).click();
+  await page.getByRole('searchbox', { name: 'Search' }).fill('cap shroud');
+  await page.keyboard.press('Enter');
+  const long = 'A shroud with a name that nobody would write on a dock, not even on a dry one';
+  await page.getByRole('textbox', { name: 'Name', exact: true }).fill(long);
+  const name = page.locator('.row-pick', { hasText: long });
+  await page.locator('.pane-swap').getByText('Ledger').click();
+  await expect(name).toBeVisible();
+  const cut = await name.evaluate((button) => {
+    const words = button.firstElementChild?.getBoundingClientRect();
+    const box = button.getBoundingClientRect();
+    return words === undefined ? NaN : Math.max(box.top - words.top, words.bottom - box.bottom);
+  });
+  expect(cut).toBeLessThanOrEqual(0);
+});

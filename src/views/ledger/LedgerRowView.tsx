@@ -61,7 +61,7 @@ function NameButton({ fittingId, isSelected, isTabStop, isPicked, children }: Na
       aria-current={isSelected ? 'true' : undefined}
       aria-pressed={isPicked}
     >
-      {children}
+      <span className="row-name">{children}</span>
     </button>
   );
 }
