@@ -122,8 +122,7 @@ describe('the sums', () => {
     const project = demo();
     const [plan] = project.plans;
     if (plan === undefined) throw new Error('no plan');
-    project.plans = [plan, { ...plan, id: 'copied', name: 'Copied' }];
-    show(project);
+    show({ ...project, plans: [plan, { ...plan, id: 'copied', name: 'Copied' }] });
     cleanup();
     useAppStore.getState().choosePlan('copied');
     useAppStore.getState().chooseAgainst(plan.id);
