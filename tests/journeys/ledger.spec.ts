@@ -163,3 +163,18 @@ test('on a phone a name too long for its row ends in dots on the second line, un
   });
   expect(cut).toBeLessThanOrEqual(0);
 });
+
+test('what the totals say in words stays off the axis of their bar, however long the plan’s name is', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await openDemo(page);
+  await page.locator('.side-words').getByText('Plan').click();
+  await page
+    .getByRole('textbox', { name: 'Name of the plan' })
+    .fill('Everything that can go below goes below');
+  await expect(totals(page)).toContainText('after (Everything that can go');
+  const ticks = await page.locator('.total-table .column-bar svg').last().boundingBox();
+  const words = await page.locator('.total-facts > *').first().boundingBox();
+  expect(words?.y ?? NaN).toBeGreaterThanOrEqual((ticks?.y ?? NaN) + (ticks?.height ?? NaN) - 1);
+});
