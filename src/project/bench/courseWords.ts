@@ -7,8 +7,8 @@ import { currencies, type BenchConditionRow, type Currency, type Measures } from
 const least = 1e-9;
 
 /**
- * Where a candidate wins, where it loses and what that comes to over the course, in one currency. Wins and losses are those of the best values; where the range of the whole spans zero
- * that is said.
+ * Where a candidate wins, where it loses and what that comes to over the course, in one currency. Wins and losses are
+ * those of the best values; where a range spans zero, of a condition or of the whole, that is said.
  * @param unit in which the whole is printed.
  */
 export function courseWords(
@@ -27,8 +27,21 @@ export function courseWords(
     Math.abs(best) <= least
       ? `Over the course it changes no ${label}`
       : `Over the course it ${verb} ${quantityIn(Math.abs(best), unit)} of ${label} (${range})`;
-  const isOpen = low !== high && !excludesZero(saving[measure]);
-  return `${winText(wins, losses)} ${whole}${isOpen ? '; within the doubts it may be the other way round' : ''}.`;
+  const otherWay = isOpen(saving[measure]) ? '; within the doubts it may be the other way round' : '';
+  return `${winText(wins, losses)}${openText(rows, measure)} ${whole}${otherWay}.`;
+}
+
+function isOpen(saving: Measures[Currency]): boolean {
+  return saving.low !== saving.high && !excludesZero(saving);
+}
+
+/** The conditions whose win or loss the doubts may turn round. */
+function openText(rows: readonly BenchConditionRow[], measure: Currency): string {
+  const decided = rows.filter(({ saving }) => Math.abs(saving[measure].best) > least);
+  const open = decided.filter(({ saving }) => isOpen(saving[measure])).map(({ name }) => name);
+  if (open.length === 0) return '';
+  const isAll = open.length > 1 && open.length === rows.length;
+  return ` The doubts leave it open in ${isAll ? 'every condition' : listed(open)}.`;
 }
 
 function winText(wins: readonly string[], losses: readonly string[]): string {
