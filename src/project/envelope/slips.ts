@@ -21,7 +21,7 @@ function sentence(
     const unit = changed[id].written?.unit ?? '1';
     return `${claimNames[id]} ${quantityIn(route?.valueSi ?? NaN, unit)}`;
   });
-  const text = `with ${condition}, ${listed(values)} would follow, which is what is written.`;
+  const text = `with ${condition}, ${listed(values)} would follow, which agrees with what is written.`;
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
