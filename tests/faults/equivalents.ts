@@ -225,6 +225,60 @@ const equivalentMutants: readonly (readonly [
     'false',
     'a source that changes nothing adds nothing to any moment',
   ],
+  [
+    'src/physics/member/sectionNose.ts',
+    'x * x + y * y + z * z',
+    'x * x + y * y - z * z',
+    'of the nose only the direction counts, which no length changes',
+  ],
+  [
+    'src/physics/member/sectionNose.ts',
+    'x * x + y * y',
+    'x * x - y * y',
+    'of the nose only the direction counts, which no length changes',
+  ],
+  [
+    'src/physics/member/sectionNose.ts',
+    'x * x',
+    'x / x',
+    'of the nose only the direction counts, which no length changes',
+  ],
+  [
+    'src/physics/member/sectionNose.ts',
+    'y * y',
+    'y / y',
+    'of the nose only the direction counts, which no length changes',
+  ],
+  [
+    'src/physics/member/sectionNose.ts',
+    'z * z',
+    'z / z',
+    'of the nose only the direction counts, which no length changes',
+  ],
+  [
+    'src/physics/member/sectionNose.ts',
+    '1 / size',
+    '1 * size',
+    'of the nose only the direction counts, which no length changes',
+  ],
+  [
+    'src/physics/section/rectangleSection.ts',
+    'Math.abs(wing) > Math.abs(plain)',
+    'Math.abs(wing) >= Math.abs(plain)',
+    'of two equal lifts either is the larger',
+  ],
+  [
+    'src/physics/section/crossFlowDoubt.ts',
+    'inclinationCosine >= Math.SQRT1_2',
+    'false',
+    'only saves time: from there on the steps below give nothing',
+  ],
+  [
+    'src/physics/section/crossFlowDoubt.ts',
+    'inclinationCosine >= Math.SQRT1_2',
+    'inclinationCosine > Math.SQRT1_2',
+    'only saves time: from there on the steps below give nothing',
+  ],
 ];
 
 /** Why a mutant cannot be noticed; null for a gap in the tests. */

@@ -207,6 +207,8 @@ describe('a rectangle, worked by hand', () => {
     const [along, across] = [axis(2, 0, 5e4), axis(0.5, 0, 1e5)];
     expect(oblique.dragLow).toBeCloseTo(0.85 * (0.25 * along.low + 0.5 * across.low), 12);
     expect(oblique.dragHigh).toBeCloseTo(1.25 * (0.25 * along.high + 0.5 * across.high), 12);
+    expect(oblique.liftLow).toBeCloseTo(0.85 * 0.5 * (across.low - 0.5 * along.low), 12);
+    expect(oblique.lift).toBeCloseTo(0.5 * (across.best - 0.5 * along.best), 12);
     const regimes = [14.9, 15.1, 74.9, 75.1].map((deg) => rectangleRegime(deg * degree));
     expect(regimes).toEqual([0, 1, 1, 2]);
   });

@@ -1,5 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { apparentWindAt, solveCondition } from '../../src/physics/condition/sailingState';
+import type { SailingCondition } from '../../src/physics/condition/sailingCondition';
+import { emptyWind, windAt } from '../../src/physics/fitting/localWind';
+import { heightAlong, memberGeometry } from '../../src/physics/member/memberGeometry';
+import { fixedOrTurnedNose, incidenceOf } from '../../src/physics/member/sectionNose';
+import { steadyCondition } from './bars';
 import type { FittingInput, PlacedMember, SectionShape } from '../../src/physics/fitting/fittingInput';
 import { noseInBoat, type SectionDirection } from '../../src/physics/section/sectionDirection';
 import { boatVector, dot, magnitude, type BoatVector } from '../../src/physics/vector/vector3';
@@ -244,5 +250,69 @@ describe('a bar without lift', () => {
     const before = traceOf(round, wind).deployed;
     traceOf(flat, wind);
     expect(traceOf(round, wind).deployed).toEqual(before);
+  });
+});
+
+describe('a section that turns with the wind', () => {
+  const turnedBy = (offRad: number): SectionDirection => ({
+    kind: 'turning',
+    pieces: 1,
+    residualRad: 0.1,
+    offRad,
+  });
+
+  function incidenceAt(
+    { start, end }: PlacedMember,
+    condition: SailingCondition,
+    offRad: number,
+    share: number,
+  ): number {
+    const state = solveCondition(condition);
+    const setting = { exposure: 1, turnCosine: 1, turnSine: 0 };
+    const geometry = memberGeometry({ start, end }, state.rotation, state.riseM);
+    const nose = { x: 0, y: 0, z: 0 };
+    fixedOrTurnedNose(geometry, turnedBy(offRad), state, setting, nose);
+    const heightM = heightAlong(geometry, share);
+    return incidenceOf(geometry, nose, windAt(state, setting, heightM, emptyWind()));
+  }
+
+  const upright = member.filter(({ start, end }) => Math.abs(end[2] - start[2]) > 0.5);
+
+  it('in an even wind meets it at what it is off, turned about its axis from start to end', () => {
+    fc.assert(
+      fc.property(
+        upright,
+        conditions(fc.constant({ kind: 'uniform' })),
+        between(-0.5, 0.5),
+        (placed, condition, offRad) => {
+          const found = incidenceAt(placed, { ...condition, riseM: 20 }, offRad, 0.5);
+          expect(found).toBeCloseTo(-offRad, 9);
+        },
+      ),
+    );
+  });
+
+  it('over a sheared wind meets the air below from one side and the air above from the other', () => {
+    const condition: SailingCondition = {
+      ...steadyCondition,
+      wind: { kind: 'true', speedMs: 10, heightM: 10, angleFromCourseRad: 60 * degree },
+      boatSpeedMs: 8,
+      windLaw: { kind: 'log', charnock: 0.011 },
+    };
+    const mast = { start: boatVector(0, 0, 1), end: boatVector(0, 0, 21) };
+    const [low, high] = [incidenceAt(mast, condition, 0, 0), incidenceAt(mast, condition, 0, 1)];
+    expect(Math.abs(low)).toBeGreaterThan(1 * degree);
+    expect(Math.abs(high)).toBeGreaterThan(1 * degree);
+    expect(Math.sign(low)).toBe(-Math.sign(high));
+    // Counted with the dynamic pressure, the even sum of what the points see aside is none.
+    let [moment, size] = [0, 0];
+    const state = solveCondition(condition);
+    for (let i = 0; i < 2000; i += 1) {
+      const share = (i + 0.5) / 2000;
+      const { speedMs } = apparentWindAt(state, 1 + 20 * share);
+      moment += speedMs ** 2 * Math.sin(incidenceAt(mast, condition, 0, share));
+      size += speedMs ** 2;
+    }
+    expect(Math.abs(moment / size)).toBeLessThan(1e-4);
   });
 });
