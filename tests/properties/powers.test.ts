@@ -61,7 +61,7 @@ describe('air power and track power', () => {
       fc.property(fittings(), conditions(), (fitting, condition) => {
         const { deployed } = traceOf(fitting, condition);
         expect(deployed.trackPowerW).toBeCloseTo(-deployed.forceTrackXN * condition.boatSpeedMs, 9);
-        expect(deployed.dragAgainstTrackN).toBe(-deployed.forceTrackXN);
+        expect(deployed.dragAgainstTrackN).toBe(0 - deployed.forceTrackXN);
       }),
     );
   });
