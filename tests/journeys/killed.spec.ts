@@ -148,6 +148,33 @@ own(
   },
 );
 
+test('half-typed text of an open tab is offered to another only when it has gone', async ({
+  page,
+  context,
+}) => {
+  await openDemo(page);
+  const ledger = page.getByRole('region', { name: 'Ledger', exact: true });
+  await ledger.getByRole('button', { name: 'Boom', exact: true }).click();
+  await page.locator('.side-words').getByText('Edit').click();
+  await editField(page, 'Mass').fill('31 k of carbon');
+  await expect(saveStatus(page)).toHaveText(/^Saved in this browser/);
+  const other = await context.newPage();
+  await other.goto('/');
+  await expect(saveStatus(other)).toHaveText(/^Saved in this browser/);
+  const word = other.getByRole('status', { name: 'Storage' });
+  // Longer than the second look waits.
+  await other.waitForTimeout(1500);
+  await expect(word).toBeEmpty();
+  await page.close();
+  await expect(word).toContainText('1 field is half-typed: Mass of Boom, “31 k of carbon”.');
+  await word.getByRole('button', { name: 'Open it' }).click();
+  await expect(editField(other, 'Mass')).toHaveValue('31 k of carbon');
+  // A reload is another tab to the storage.
+  await editField(other, 'Mass').fill('32 k of carbon');
+  await other.reload();
+  await expect(word).toContainText('1 field is half-typed: Mass of Boom, “32 k of carbon”.');
+});
+
 test('half-typed text stays with its row, is said, and outlives undo', async ({ page }) => {
   await openDemo(page);
   const ledger = page.getByRole('region', { name: 'Ledger', exact: true });

@@ -62,6 +62,7 @@ export const prefixes = {
   text: 'text/',
   reading: 'reading/',
   typed: 'typed/',
+  typedBy: 'typedBy/',
   draft: 'draft/',
   broken: 'broken/',
 } as const;

@@ -1,7 +1,6 @@
 import type { KeyValue, Write } from './keyValue';
 import { draftKey, headerIn, recordKeys, type Draft } from './records';
 import type { ShelfSaveResult } from './shelfTypes';
-import { typedWrites, type TypedChange } from './typedRecords';
 
 /**
  * Writes a draft over the revision that it was made from. Looking and writing are one transaction, so of two tabs that
@@ -10,12 +9,12 @@ import { typedWrites, type TypedChange } from './typedRecords';
 export function saveRecord(
   store: KeyValue,
   { text, reading, ...made }: Draft,
-  typed: readonly TypedChange[],
+  typed: readonly Write[],
   savedAt: string,
   tab: string,
 ): Promise<ShelfSaveResult> {
   const [headerKey, textKey, readingKey] = recordKeys(made.id);
-  const asides: readonly Write[] = [[draftKey(made.id, tab), undefined], ...typedWrites(made.id, typed)];
+  const asides: readonly Write[] = [[draftKey(made.id, tab), undefined], ...typed];
   return store.transact<ShelfSaveResult>([headerKey, textKey], ([headerValue, theirText]) => {
     const theirs = headerIn(headerValue);
     const revision = theirs?.revision ?? 0;

@@ -25,15 +25,7 @@ import {
 import { saveRecord } from './saveRecord';
 import type { Done, Shelf, ShelfListing, ShelfLoadResult, ShelfSaveResult, ShelfStart } from './shelfTypes';
 import { orFailed } from './storageFailure';
-import {
-  noTyped,
-  readTyped,
-  typedChanges,
-  typedKeys,
-  typedWrites,
-  type TypedChange,
-  type TypedTexts,
-} from './typedRecords';
+import { noTyped, openTypedRecords, typedChanges, type TypedChange, type TypedTexts } from './typedRecords';
 
 interface ShelfParts {
   readonly store: KeyValue;
@@ -50,6 +42,7 @@ export function createShelf({ store, clock, newId, announcements, liveTabs }: Sh
   const heldTyped = new Map<string, TypedTexts>();
   const nowIso = () => clock.now().toISOString();
   const done: Done = { kind: 'done' };
+  const typedRecords = openTypedRecords({ store, tab, liveTabs, nowIso });
 
   async function write(...writes: readonly Write[]): Promise<Done | Failed> {
     return orFailed(async () => {
@@ -66,7 +59,7 @@ export function createShelf({ store, clock, newId, announcements, liveTabs }: Sh
 
   /** What waits in this page comes first, and is written if that is possible by now. */
   async function loadTyped(id: string): Promise<TypedTexts> {
-    const read = await orFailed(() => readTyped(store, id));
+    const read = await orFailed(() => typedRecords.read(id));
     const onDisk = 'kind' in read ? noTyped : read;
     const waiting = heldTyped.get(id);
     if (waiting === undefined) return onDisk;
@@ -76,7 +69,7 @@ export function createShelf({ store, clock, newId, announcements, liveTabs }: Sh
   }
 
   function keepTyped(id: string, typed: readonly TypedChange[]): Promise<Done | Failed> {
-    return write(...typedWrites(id, typed));
+    return write(...typedRecords.writes(id, typed));
   }
 
   async function loadProject(id: string): Promise<ShelfLoadResult> {
@@ -92,7 +85,9 @@ export function createShelf({ store, clock, newId, announcements, liveTabs }: Sh
   }
 
   async function save(draft: Draft, typed: readonly TypedChange[]): Promise<ShelfSaveResult> {
-    const result = await orFailed(() => saveRecord(store, draft, typed, nowIso(), tab));
+    const result = await orFailed(() =>
+      saveRecord(store, draft, typedRecords.writes(draft.id, typed), nowIso(), tab),
+    );
     if (result.kind !== 'saved') return result;
     held.delete(draft.id);
     announcements.announce(result.header);
@@ -114,7 +109,7 @@ export function createShelf({ store, clock, newId, announcements, liveTabs }: Sh
       [headerKey, header],
       [textKey, copy.text],
       [readingKey, reading ?? undefined],
-      ...typedWrites(header.id, typedChanges(noTyped, typed)),
+      ...typedRecords.writes(header.id, typedChanges(noTyped, typed)),
     );
     return written.kind === 'failed'
       ? written
@@ -191,7 +186,8 @@ export function createShelf({ store, clock, newId, announcements, liveTabs }: Sh
     list,
     load,
     save,
-    saveReading: (id, reading, typed) => write([recordKeys(id)[2], reading], ...typedWrites(id, typed)),
+    saveReading: (id, reading, typed) =>
+      write([recordKeys(id)[2], reading], ...typedRecords.writes(id, typed)),
     keepTyped,
     addCopy,
     duplicate: async (id) => {
@@ -200,7 +196,7 @@ export function createShelf({ store, clock, newId, announcements, liveTabs }: Sh
       return addCopy(original.stored.project, original.stored.reading, noTyped, 'copy');
     },
     remove: async (id) => {
-      const typed = await orFailed(() => typedKeys(store, id));
+      const typed = await orFailed(() => typedRecords.keys(id));
       if ('kind' in typed) return typed;
       const keys = [...recordKeys(id), draftKey(id, tab), ...typed];
       const removed = await write(...keys.map((key) => [key, undefined] as const));

@@ -1,4 +1,5 @@
 import { readAll, type KeyValue, type Write } from './keyValue';
+import type { LiveTabs } from './liveTabs';
 import { fieldsOf, prefixes } from './records';
 
 /** A text that is not a value of the project: half-typed, out of range, or refused. */
@@ -30,28 +31,87 @@ export function isSameTyped(one: TypedText | undefined, other: TypedText | undef
   return one?.text === other?.text && one?.label === other?.label && one?.refusal === other?.refusal;
 }
 
-/**
- * Each text has a key of its own: it is written without looking, so that it leaves with a page that is being closed,
- * and two tabs do not write over each other's.
- */
-export function typedWrites(id: string, changes: readonly TypedChange[]): readonly Write[] {
-  return changes.map(([path, typed]) => [typedPrefix(id) + path, typed]);
+/** The kept texts of all projects, as one tab reads and writes them. */
+export interface TypedRecords {
+  /**
+   * Each text has a key of its own, with the tab that typed it: it is written without looking, so that it leaves with a
+   * page that is being closed, and two tabs do not write over each other's. What was read of tabs that have gone gives way.
+   */
+  writes(id: string, changes: readonly TypedChange[]): readonly Write[];
+  /** The texts kept for a project, without those of other tabs that are open; what is damaged is left out. */
+  read(id: string): Promise<TypedTexts>;
+  /** Where texts are kept for a project, whoever typed them. */
+  keys(id: string): Promise<readonly string[]>;
 }
 
-export function typedKeys(store: KeyValue, id: string): Promise<readonly string[]> {
-  return store.keys(typedPrefix(id));
+interface TypedParts {
+  readonly store: KeyValue;
+  readonly tab: string;
+  readonly liveTabs: LiveTabs;
+  readonly nowIso: () => string;
 }
 
-/** The texts kept for a project; what is damaged is left out. */
-export async function readTyped(store: KeyValue, id: string): Promise<TypedTexts> {
-  const keys = await typedKeys(store, id);
-  if (keys.length === 0) return noTyped;
-  const values = await readAll(store, keys);
+export function openTypedRecords({ store, tab, liveTabs, nowIso }: TypedParts): TypedRecords {
+  /** By project, where its texts were read last. */
+  const readFrom = new Map<string, readonly Place[]>();
+
+  const keys = async (id: string): Promise<readonly string[]> => [
+    ...(await store.keys(tablessPrefix(id))),
+    ...(await store.keys(tabsPrefix(id))),
+  ];
+
+  const openPlaces = async (id: string): Promise<readonly Place[]> => {
+    const places = (await keys(id)).map((key) => placeOf(id, key));
+    // Asked after the keys: who has gone by now has left what is there.
+    const living = places.length === 0 ? null : await liveTabs.living();
+    const isLeft = (by: string | null): boolean => by === null || by === tab || living?.has(by) !== true;
+    return places.filter(({ by, path }) => isLeft(by) && path.length <= mostPathCharacters);
+  };
+
+  return {
+    keys,
+    read: async (id) => {
+      const places = await openPlaces(id);
+      const placeKeys = places.map(({ key }) => key);
+      const values = placeKeys.length === 0 ? [] : await readAll(store, placeKeys);
+      readFrom.set(id, places);
+      return newestTexts(places, values);
+    },
+    writes: (id, changes) =>
+      changes.flatMap(([path, typed]): readonly Write[] => {
+        const own = `${tabsPrefix(id)}${tab}/${path}`;
+        const left = (readFrom.get(id) ?? []).filter((place) => place.path === path && place.key !== own);
+        const value = typed && { ...typed, typedAt: nowIso() };
+        return [...left.map(({ key }): Write => [key, undefined]), [own, value]];
+      }),
+  };
+}
+
+/** Where a text is kept, what it was typed for, and the tab that typed it: null of what was kept without one. */
+interface Place {
+  readonly key: string;
+  readonly path: string;
+  readonly by: string | null;
+}
+
+function placeOf(id: string, key: string): Place {
+  if (key.startsWith(tablessPrefix(id))) return { key, path: key.slice(tablessPrefix(id).length), by: null };
+  const rest = key.slice(tabsPrefix(id).length);
+  const slash = rest.indexOf('/');
+  return { key, path: rest.slice(slash + 1), by: rest.slice(0, slash) };
+}
+
+/** Of several texts for the same field the one that was typed last. */
+function newestTexts(places: readonly Place[], values: readonly unknown[]): TypedTexts {
   const texts = new Map<string, TypedText>();
-  for (const [i, key] of keys.entries()) {
-    const path = key.slice(typedPrefix(id).length);
+  const times = new Map<string, string>();
+  for (const [i, { path }] of places.entries()) {
     const typed = typedIn(values[i]);
-    if (typed !== null && path.length <= mostPathCharacters) texts.set(path, typed);
+    const { typedAt } = fieldsOf(values[i]);
+    const time = typeof typedAt === 'string' ? typedAt : '';
+    if (typed === null || time < (times.get(path) ?? '')) continue;
+    texts.set(path, typed);
+    times.set(path, time);
   }
   return texts;
 }
@@ -74,6 +134,11 @@ function isTextUpTo(most: number, value: unknown): value is string {
   return typeof value === 'string' && value.length <= most;
 }
 
-function typedPrefix(id: string): string {
+function tabsPrefix(id: string): string {
+  return `${prefixes.typedBy}${id}/`;
+}
+
+/** Where texts were kept before they carried their tab. */
+function tablessPrefix(id: string): string {
   return `${prefixes.typed}${id}/`;
 }

@@ -2,15 +2,18 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { KeyValue } from '../../../src/state/storage/keyValue';
 import type { TypedText, TypedTexts } from '../../../src/state/storage/typedRecords';
+import { newerThan } from '../../../src/state/storage/secondLook';
 import {
   noReading,
   openTab,
   projectNamed,
   settled,
+  silence,
   storedIn,
   testChannel,
   testClock,
   testDisk,
+  testTabs,
   type TestDisk,
 } from './support';
 
@@ -38,7 +41,7 @@ async function openedTern(disk: KeyValue, clock = testClock(), channel = testCha
 }
 
 function typedKeysOn({ entries }: TestDisk): readonly string[] {
-  return [...entries.keys()].filter((key) => key.startsWith('typed/'));
+  return [...entries.keys()].filter((key) => /^typed(By)?\//.test(key));
 }
 
 describe('text that is not a value yet', () => {
@@ -159,5 +162,64 @@ describe('text that is not a value yet', () => {
       }),
       { numRuns: 100 },
     );
+  });
+});
+
+/** A tab with half-typed text, and a second one that has opened the same project beside it. */
+async function besideHalfTyped() {
+  const disk = testDisk();
+  const clock = testClock();
+  const { liveTabs, closeFirst } = testTabs();
+  const first = openTab(disk, clock, silence, liveTabs);
+  first.openFile(tern);
+  await settled();
+  first.type(tern, noReading, half);
+  await clock.pass(300);
+  const second = openTab(disk, clock, silence, liveTabs);
+  const { stored } = await second.shelf.openLast();
+  if (stored === null) throw new Error('Nothing was stored.');
+  second.openStored(stored);
+  const typeInSecond = async (texts: TypedTexts) => {
+    second.type(stored.project, noReading, texts);
+    await clock.pass(300);
+  };
+  return { disk, second, stored, closeFirst, typeInSecond };
+}
+
+describe('text that is not a value yet in a tab that is open', () => {
+  it('is not offered to another tab, which may type in the same field and let its own go', async () => {
+    const { disk, second, stored, closeFirst, typeInSecond } = await besideHalfTyped();
+    expect(stored.typed).toEqual(new Map());
+    const own = texts(['fitting/f1.shape.diameter', typed('13 qu')]);
+    await typeInSecond(own);
+    expect((await second.shelf.openLast()).stored?.typed).toEqual(own);
+    expect(await openedAgain(disk)).toEqual(own);
+    await typeInSecond(new Map());
+    expect((await second.shelf.openLast()).stored?.typed).toEqual(new Map());
+    closeFirst();
+    expect((await second.shelf.openLast()).stored?.typed).toEqual(half);
+  });
+
+  it('is found by a later look when that tab has gone, and then goes when it is let go', async () => {
+    const { disk, second, stored, closeFirst, typeInSecond } = await besideHalfTyped();
+    expect(newerThan(stored, await second.shelf.openLast())).toBeNull();
+    closeFirst();
+    const newer = newerThan(stored, await second.shelf.openLast());
+    expect(newer?.typed).toEqual(half);
+    if (newer !== null) second.openStored(newer);
+    await typeInSecond(new Map());
+    expect(typedKeysOn(disk)).toEqual([]);
+  });
+
+  it('is offered and goes as before where it was kept without its tab', async () => {
+    const { disk, second, stored, typeInSecond } = await besideHalfTyped();
+    const key = `typed/${stored.header.id}/fitting/f2.name`;
+    disk.entries.set(key, typed('left'));
+    const again = (await second.shelf.openLast()).stored;
+    expect(again?.typed).toEqual(texts(['fitting/f2.name', typed('left')]));
+    if (again !== null) second.openStored(again);
+    await typeInSecond(new Map());
+    expect(disk.entries.has(key)).toBe(false);
+    expect(typedKeysOn(disk)).toHaveLength(1);
   });
 });
