@@ -279,6 +279,18 @@ const equivalentMutants: readonly (readonly [
     'inclinationCosine > Math.SQRT1_2',
     'only saves time: from there on the steps below give nothing',
   ],
+  [
+    'src/physics/section/wire.ts',
+    'logReynolds < logRegimeEnds.creeping',
+    'logReynolds <= logRegimeEnds.creeping',
+    'one Reynolds number, at which rounding decides',
+  ],
+  [
+    'src/physics/section/wire.ts',
+    'logReynolds < logRegimeEnds.dip',
+    'logReynolds <= logRegimeEnds.dip',
+    'one Reynolds number, at which rounding decides',
+  ],
 ];
 
 /** Why a mutant cannot be noticed; null for a gap in the tests. */

@@ -26,6 +26,8 @@ export interface MutantCount {
 /** What a sample of mutants found, kept with the project so that the validation page can tell it. */
 export interface MutationSurvey {
   readonly seed: string;
+  /** Before tests were added for what had survived: what the sample says of the mutants that are not in it. */
+  readonly firstTry: { readonly noticed: number; readonly valid: number };
   readonly files: readonly MutantCount[];
   readonly survivors: readonly Mutant[];
 }

@@ -13,7 +13,13 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { mutationSurveyPath, type Mutant, type MutantCount, type MutationSurvey } from './mutationSurvey';
+import {
+  mutationSurveyPath,
+  readMutationSurvey,
+  type Mutant,
+  type MutantCount,
+  type MutationSurvey,
+} from './mutationSurvey';
 import { quickRunEnvironment } from './quickRun';
 import { drawnOrder, isListed, statementsOf, type Statement } from './statements';
 
@@ -125,7 +131,11 @@ function surveyOf(all: readonly Statement[], drawn: readonly Statement[], kept: 
       noCoverage: count('NoCoverage'),
     };
   });
-  return { seed, files, survivors: drawn.flatMap((one) => (kept[keyOf(one)] ?? []).filter(survives)) };
+  const survivors = drawn.flatMap((one) => (kept[keyOf(one)] ?? []).filter(survives));
+  const noticed = files.reduce((sum, { killed, timeout }) => sum + killed + timeout, 0);
+  const now = { noticed, valid: noticed + survivors.length };
+  const before = process.argv.includes('--again') ? readMutationSurvey()?.firstTry : undefined;
+  return { seed, firstTry: before ?? now, files, survivors };
 }
 
 function run(): void {

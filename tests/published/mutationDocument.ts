@@ -10,7 +10,7 @@ function code(text: string): string {
   return text === '' ? 'nothing' : `\`${text.replaceAll('|', '\\|').replaceAll('`', '´')}\``;
 }
 
-function found({ seed, files, survivors }: MutationSurvey): string[] {
+function found({ seed, firstTry, files, survivors }: MutationSurvey): string[] {
   const sum = (count: (file: MutantCount) => number): number =>
     files.reduce((total, file) => total + count(file), 0);
   const [noticed, valid] = [sum(noticedIn), sum(validIn)];
@@ -18,9 +18,11 @@ function found({ seed, files, survivors }: MutationSurvey): string[] {
   const tried = files.filter((file) => file.drawn > 0);
   return [
     `Noticed: **${shareText(noticed, valid)}** of the mutants in ${drawn} of ${statements} top-level statements, drawn by the seed`,
-    `"${seed}" from ${files.length} files, of which ${tried.length} are in the sample; ${rangeText(noticed, valid)} with 95 % confidence for`,
-    'the whole (Wilson, each mutant counted as drawn by itself). Killed',
-    `${sum((file) => file.killed)}, timed out ${sum((file) => file.timeout)}, survived ${sum((file) => file.survived)}, reached by no test ${sum((file) => file.noCoverage)}.`,
+    `"${seed}" from ${files.length} files, of which ${tried.length} are in the sample. Killed ${sum((file) => file.killed)}, timed out ${sum((file) => file.timeout)}, survived`,
+    `${sum((file) => file.survived)}, reached by no test ${sum((file) => file.noCoverage)}. The tests of whole ledgers and the slowest were left out, which can only count too many survivors.`,
+    '',
+    `Before tests were added for its survivors, ${shareText(firstTry.noticed, firstTry.valid)} of the sample were noticed: ${rangeText(firstTry.noticed, firstTry.valid)} of all`,
+    'mutants with 95 % confidence (Wilson, each mutant counted as drawn by itself, though those of one statement come together).',
     '',
     ...table(
       ['file', 'statements', 'drawn', 'mutants', 'noticed', 'survived', 'no coverage'],
