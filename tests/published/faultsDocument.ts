@@ -48,7 +48,8 @@ function found(survey: FaultSurvey): string[] {
   const open = sumOf(files, (file) => file.constants - file.excluded);
   return [
     `Noticed: **${shareText(noticed, tried)}** of those tried, of ${open} constants in the whole core. Where not every constant was tried, it was`,
-    'every so many’th, counted on over the ends of files, and one of every file that the count stepped over.',
+    'every so many’th, counted on over the ends of files, and one of every file that the count stepped over; of a file that a stopped run',
+    'did not finish (`fairingTable.ts`), only of its beginning.',
     '',
     lineOf('in the printed tables of fairings, round bars, spheres and wires', files.filter(isTable)),
     lineOf(

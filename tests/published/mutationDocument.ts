@@ -22,7 +22,8 @@ function found({ seed, firstTry, files, survivors }: MutationSurvey): string[] {
     `${sum((file) => file.survived)}, reached by no test ${sum((file) => file.noCoverage)}. The tests of whole ledgers and the slowest were left out, which can only count too many survivors.`,
     '',
     `Before tests were added for its survivors, ${shareText(firstTry.noticed, firstTry.valid)} of the sample were noticed: ${rangeText(firstTry.noticed, firstTry.valid)} of all`,
-    'mutants with 95 % confidence (Wilson, each mutant counted as drawn by itself, though those of one statement come together).',
+    'mutants with 95 % confidence (Wilson, each mutant counted as drawn by itself, though those of one statement come together). Two of',
+    'those tests, of workings and of the wind laws’ notice, were written with the list of statements in sight, so that this flatters a little.',
     '',
     ...table(
       ['file', 'statements', 'drawn', 'mutants', 'noticed', 'survived', 'no coverage'],
