@@ -92,7 +92,7 @@ async function leaveOutTheFlag(page: Page): Promise<void> {
   await expect(ledgerPlace(page).getByText(wanted.reason)).toBeVisible();
 }
 
-/** Takes back plan and exclusion, step by step, and does them again; which plan is looked at is no step. */
+/** Takes back plan and exclusion, step by step, and does them again. */
 async function undoAndRedo(page: Page): Promise<void> {
   const steps = await undoUntilNoPlan(page, () => page.getByRole('button', { name: 'Undo' }).click());
   for (let step = 0; step < steps; step += 1) await page.getByRole('button', { name: 'Redo' }).click();
