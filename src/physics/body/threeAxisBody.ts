@@ -53,7 +53,9 @@ const known = new WeakMap<BluffBodyShape, BodyAxes>();
  * the handbook's is shared.
  */
 export function bodyAxes(shape: BluffBodyShape): BodyAxes {
-  const axes = known.get(shape) ?? axesOf(shape);
+  const before = known.get(shape);
+  if (before !== undefined) return before;
+  const axes = axesOf(shape);
   known.set(shape, axes);
   return axes;
 }

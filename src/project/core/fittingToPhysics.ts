@@ -29,9 +29,15 @@ import type {
 import { roughnessOf } from '../file/shapeKinds';
 import type { FittingState, PartOwners } from './fittingState';
 
-/** The deck line of a boat as the core takes it. */
+const knownLines = new WeakMap<ProjectBoat, DeckLine>();
+
+/** The deck line of a boat as the core takes it, worked out once for a boat: every fitting is placed on it. */
 export function deckLineOf(boat: ProjectBoat): DeckLine {
-  return deckLine(boat.lengthM, boat.deckLine);
+  const known = knownLines.get(boat);
+  if (known !== undefined) return known;
+  const line = deckLine(boat.lengthM, boat.deckLine);
+  knownLines.set(boat, line);
+  return line;
 }
 
 export function pointToBoat({ xM, yM, zM }: ProjectPoint): BoatVector {
