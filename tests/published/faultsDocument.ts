@@ -3,7 +3,7 @@ import { readSurvey, type FaultSurvey, type FileSurvey } from '../faults/survey'
 import { wilsonRange } from '../faults/wilson';
 import { table } from './documentTables';
 
-function sumOf(files: readonly FileSurvey[], count: (file: FileSurvey) => number): number {
+export function sumOf<File>(files: readonly File[], count: (file: File) => number): number {
   return files.reduce((sum, file) => sum + count(file), 0);
 }
 

@@ -1,7 +1,7 @@
 import { whyEquivalentMutant } from '../faults/equivalents';
 import { readMutationSurvey, type MutantCount, type MutationSurvey } from '../faults/mutationSurvey';
 import { table } from './documentTables';
-import { rangeText, shareText } from './faultsDocument';
+import { rangeText, shareText, sumOf } from './faultsDocument';
 
 const noticedIn = ({ killed, timeout }: MutantCount): number => killed + timeout;
 const validIn = (file: MutantCount): number => noticedIn(file) + file.survived + file.noCoverage;
@@ -11,8 +11,7 @@ function code(text: string): string {
 }
 
 function found({ seed, firstTry, files, survivors }: MutationSurvey): string[] {
-  const sum = (count: (file: MutantCount) => number): number =>
-    files.reduce((total, file) => total + count(file), 0);
+  const sum = (count: (file: MutantCount) => number): number => sumOf(files, count);
   const [noticed, valid] = [sum(noticedIn), sum(validIn)];
   const [drawn, statements] = [sum((file) => file.drawn), sum((file) => file.statements)];
   const tried = files.filter((file) => file.drawn > 0);
