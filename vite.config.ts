@@ -107,7 +107,7 @@ export default defineConfig({
   test: {
     // Properties run thousands of cases; a busy machine must not fail them.
     testTimeout: 120_000,
-    setupFiles: ['tests/setup/sameCases.ts'],
+    setupFiles: ['tests/setup/sameCases.ts', 'tests/setup/lazyEquality.ts'],
     projects: [
       {
         extends: true,

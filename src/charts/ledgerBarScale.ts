@@ -1,4 +1,4 @@
-import { extent, precisionFixed, ticks, tickStep } from 'd3';
+import { precisionFixed, ticks, tickStep } from 'd3';
 import type { Notice } from '../physics/fitting/notice';
 import type { Result } from '../physics/ledger/ledgerSums';
 import { fromSi, toSi } from '../units/convert';
@@ -36,7 +36,7 @@ const kilowattsFromW = 2000;
 
 /** The scale that holds every bar and every spread of the given rows. */
 export function trackPowerScale(rows: readonly BarSides[], widthPx: number): PowerScale {
-  const [least = 0, most = 0] = extent([0, ...rows.flatMap(reach)]);
+  const { least, most } = reach(rows);
   const [fromW, toW] = least === most ? [0, 1] : [least, most];
   // Straight by hand: d3's scales bring colours and dates into the first load.
   const pxPerW = (widthPx - 2 * marginPx) / (toW - fromW);
@@ -44,12 +44,20 @@ export function trackPowerScale(rows: readonly BarSides[], widthPx: number): Pow
   return { widthPx, zeroX: xOf(0), ticks: axisTicks(fromW, toW, widthPx, xOf), xOf };
 }
 
-function reach({ before, after }: BarSides): number[] {
-  return [before, after].flatMap(({ outcome, ranges }) => [
-    outcome.trackPowerW,
-    ranges.item.trackPowerW.low,
-    ranges.item.trackPowerW.high,
-  ]);
+/** From the least to the most that bars and spreads come to, zero with them, W. In place: every edit asks it of all rows. */
+function reach(rows: readonly BarSides[]): { readonly least: number; readonly most: number } {
+  let least = 0;
+  let most = 0;
+  const add = ({ outcome, ranges }: Result): void => {
+    const { low, high } = ranges.item.trackPowerW;
+    least = Math.min(least, outcome.trackPowerW, low);
+    most = Math.max(most, outcome.trackPowerW, high);
+  };
+  for (const { before, after } of rows) {
+    add(before);
+    if (after !== before) add(after);
+  }
+  return { least, most };
 }
 
 /** In which unit the axis counts: the reader's, and large powers in kilowatts where that is watts. */

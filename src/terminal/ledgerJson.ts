@@ -1,9 +1,9 @@
 import type { ConditionPart, Result, RowResult, Saving } from '../physics/ledger/ledgerSums';
-import type { DoubtChange } from '../physics/doubt/doubts';
+import type { DoubtChange, Range, Ranges } from '../physics/doubt/doubts';
 import { doubtGroup, doubtScope } from '../physics/doubt/doubtSource';
 import type { Notice } from '../physics/fitting/notice';
 import { memberQuantities } from '../physics/fitting/memberTrace';
-import { outcomeQuantities } from '../physics/fitting/outcome';
+import { doubtedKeys, outcomeQuantities, type DoubtedKey } from '../physics/fitting/outcome';
 import { lateralResistanceOf } from '../project/core/conditionToPhysics';
 import type { Project, ProjectFitting } from '../project/file/schema';
 import type {
@@ -156,22 +156,31 @@ function partOf({ conditionId, weight, trace }: ConditionPart) {
 function resultOf(result: Result, fittings: readonly ProjectFitting[]) {
   return {
     ...result.outcome,
-    ranges: result.ranges,
+    ranges: rangesOf(result.ranges),
     doubts: result.doubts.map((doubt) => doubtOf(doubt, fittings)),
   };
 }
 
 /** A step of the plan: the total with its ranges; its doubts stand with the savings. */
 function stepOf(total: Result | null) {
-  return total === null ? null : { ...total.outcome, ranges: total.ranges };
+  return total === null ? null : { ...total.outcome, ranges: rangesOf(total.ranges) };
 }
 
 function savingOf(saving: Saving, fittings: readonly ProjectFitting[]) {
   return {
     ...saving.change,
-    ranges: saving.ranges,
+    ranges: rangesOf(saving.ranges),
     doubts: saving.doubts.map((doubt) => doubtOf(doubt, fittings)),
   };
+}
+
+function rangesOf({ item, air, all }: Ranges) {
+  return { item: groupOf(item), air: groupOf(air), all: groupOf(all) };
+}
+
+/** Range by range: they are worked out when they are read. */
+function groupOf(ranges: Ranges['all']): Ranges['all'] {
+  return Object.fromEntries(doubtedKeys.map((key) => [key, ranges[key]])) as Record<DoubtedKey, Range>;
 }
 
 function doubtOf({ id, up, down }: DoubtChange, fittings: readonly ProjectFitting[]) {

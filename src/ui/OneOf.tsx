@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { StillInput } from './fields/StillInput';
 import './oneOf.css';
 
 export interface Option<Id extends string> {
@@ -23,7 +24,7 @@ export function OneOfList<Id extends string>({ label, options, chosenId, onChoos
       <legend className="muted">{label}</legend>
       {options.map(({ id, label: name, note }) => (
         <label key={id} className="one-of-option">
-          <input
+          <StillInput
             type="radio"
             name={group}
             checked={id === chosenId}
@@ -47,7 +48,7 @@ export function OneOfWords<Id extends string>({ label, options, chosenId, onChoo
       <legend className="visually-hidden">{label}</legend>
       {options.map(({ id, label: name }) => (
         <label key={id} className="one-of-word">
-          <input
+          <StillInput
             type="radio"
             className="visually-hidden"
             name={group}

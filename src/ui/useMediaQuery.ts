@@ -1,17 +1,19 @@
-import { useSyncExternalStore } from 'react';
+import { useCallback, useSyncExternalStore } from 'react';
 
 /** Whether a media query holds; false where there is no window to ask. */
 export function useMediaQuery(query: string): boolean {
-  return useSyncExternalStore(
-    (onChange) => {
+  // The same function while the query stays, so that a drawing does not listen anew.
+  const listen = useCallback(
+    (onChange: () => void) => {
       const list = mediaQueryList(query);
       list?.addEventListener('change', onChange);
       return () => {
         list?.removeEventListener('change', onChange);
       };
     },
-    () => mediaQueryList(query)?.matches ?? false,
+    [query],
   );
+  return useSyncExternalStore(listen, () => mediaQueryList(query)?.matches ?? false);
 }
 
 /** The DOM of the view tests has no `matchMedia`. */

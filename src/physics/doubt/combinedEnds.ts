@@ -19,12 +19,15 @@ const lopsidedThird = 1 - 5 / (2 * Math.PI);
  * of the sources' own ends. Many sources that can only go one way carry the whole range to that side of the best value.
  * Against random draws: `tests/properties/doubts.test.ts`.
  */
-export function combinedEnds(
-  sources: readonly { readonly up: Change; readonly down: Change }[],
+export function combinedEnds<Source extends { readonly up: Change; readonly down: Change }>(
+  sources: readonly Source[],
   key: DoubtedKey,
+  counts: (source: Source) => boolean = () => true,
 ): Range {
   const sum = emptySum();
-  for (const { up, down } of sources) addSource(sum, up[key], down[key]);
+  for (const source of sources) {
+    if (counts(source)) addSource(sum, source.up[key], source.down[key]);
+  }
   return endsOf(sum);
 }
 

@@ -109,52 +109,87 @@ export function endsOfDifference(
  * first read: a ledger carries many more than a reader looks at.
  */
 export function rangesOf(best: Change, doubts: readonly DoubtChange[]): Ranges {
-  const known: Partial<Record<keyof Ranges, Ranges['all']>> = {};
-  return {
-    get item() {
-      return (known.item ??= rangesOfGroup(best, doubts, ['item']));
-    },
-    get air() {
-      return (known.air ??= rangesOfGroup(best, doubts, ['air']));
-    },
-    get all() {
-      return (known.all ??= rangesOfGroup(best, doubts, ['item', 'air']));
-    },
-  };
+  return new LazyRanges(best, doubts);
 }
 
-function rangesOfGroup(
-  best: Change,
+/** A class, as its parts are: a ledger holds thousands, and getters of plain objects cost each its own. */
+class LazyRanges implements Ranges {
+  readonly #best: Change;
+  readonly #doubts: readonly DoubtChange[];
+  #item: GroupRanges | null = null;
+  #air: GroupRanges | null = null;
+  #all: GroupRanges | null = null;
+
+  constructor(best: Change, doubts: readonly DoubtChange[]) {
+    this.#best = best;
+    this.#doubts = doubts;
+  }
+
+  get item(): Ranges['item'] {
+    return (this.#item ??= new GroupRanges(this.#best, this.#doubts, itemOnly));
+  }
+
+  get air(): Ranges['air'] {
+    return (this.#air ??= new GroupRanges(this.#best, this.#doubts, airOnly));
+  }
+
+  get all(): Ranges['all'] {
+    return (this.#all ??= new GroupRanges(this.#best, this.#doubts, bothGroups));
+  }
+}
+
+const itemOnly: readonly DoubtGroup[] = ['item'];
+const airOnly: readonly DoubtGroup[] = ['air'];
+const bothGroups: readonly DoubtGroup[] = ['item', 'air'];
+
+class GroupRanges implements Record<DoubtedKey, Range> {
+  readonly #best: Change;
+  readonly #doubts: readonly DoubtChange[];
+  readonly #groups: readonly DoubtGroup[];
+  readonly #known: Partial<Record<DoubtedKey, Range>> = {};
+
+  constructor(best: Change, doubts: readonly DoubtChange[], groups: readonly DoubtGroup[]) {
+    this.#best = best;
+    this.#doubts = doubts;
+    this.#groups = groups;
+  }
+
+  #of(key: DoubtedKey): Range {
+    return (this.#known[key] ??= rangeIn(this.#best[key], this.#doubts, this.#groups, key));
+  }
+
+  get dragAgainstTrackN(): Range {
+    return this.#of('dragAgainstTrackN');
+  }
+
+  get sideForceN(): Range {
+    return this.#of('sideForceN');
+  }
+
+  get heelingMomentNm(): Range {
+    return this.#of('heelingMomentNm');
+  }
+
+  get airPowerW(): Range {
+    return this.#of('airPowerW');
+  }
+
+  get trackPowerW(): Range {
+    return this.#of('trackPowerW');
+  }
+
+  get fullPriceW(): Range {
+    return this.#of('fullPriceW');
+  }
+}
+
+function rangeIn(
+  best: number,
   doubts: readonly DoubtChange[],
   groups: readonly DoubtGroup[],
-): Record<DoubtedKey, Range> {
-  const counted = doubts.filter((doubt) => groups.includes(doubtGroup(doubt.id)));
-  const known: Partial<Record<DoubtedKey, Range>> = {};
-  const rangeOf = (key: DoubtedKey): Range => (known[key] ??= rangeIn(best[key], counted, key));
-  return {
-    get dragAgainstTrackN() {
-      return rangeOf('dragAgainstTrackN');
-    },
-    get sideForceN() {
-      return rangeOf('sideForceN');
-    },
-    get heelingMomentNm() {
-      return rangeOf('heelingMomentNm');
-    },
-    get airPowerW() {
-      return rangeOf('airPowerW');
-    },
-    get trackPowerW() {
-      return rangeOf('trackPowerW');
-    },
-    get fullPriceW() {
-      return rangeOf('fullPriceW');
-    },
-  };
-}
-
-function rangeIn(best: number, doubts: readonly DoubtChange[], key: DoubtedKey): Range {
-  const { low, high } = combinedEnds(doubts, key);
+  key: DoubtedKey,
+): Range {
+  const { low, high } = combinedEnds(doubts, key, ({ id }) => groups.includes(doubtGroup(id)));
   return { low: best + low, high: best + high };
 }
 

@@ -1,11 +1,13 @@
 import type { ConditionStates } from '../condition/conditionStates';
+import type { SailingState } from '../condition/sailingState';
 import type { DoubtChange } from '../doubt/doubts';
 import type { FittingInput } from './fittingInput';
 import { changeBetween, inputDoubts, itemForces, layFitting, type LaidFitting } from './itemForces';
 import { memberTrace, type MemberTrace } from './memberTrace';
+import { memberReach, type MemberReach } from './memberReach';
 import { noticesOf, type Notice } from './notice';
-import { outcomeOf, type Outcome, type Sums } from './outcome';
-import { sumMean, type LaidMembers, type Methods } from './sumFitting';
+import { outcomeOf, zeroOutcome, type Outcome, type Sums } from './outcome';
+import { sumDeployed, sumMean, type LaidMembers, type Methods } from './sumFitting';
 
 /** The whole result for one fitting in one condition: what it does on the mean, deployed and stowed, and every doubt. */
 export interface FittingTrace {
@@ -42,30 +44,66 @@ export function evaluateLaid(
 ): FittingTrace {
   const { best } = states;
   const { fitting, laid } = laidFitting;
-  const members: MemberTrace[] = [];
-  const { deployed, stowed, mean, coefficientDoubts } = itemForces(
-    laidFitting,
-    best,
-    methods,
-    dutyFraction,
-    (geometry, setting, sums, point) => {
-      members.push(memberTrace(fitting, best, geometry, setting, sums, point));
-    },
-  );
-  return {
+  const reaches: MemberReach[] = [];
+  const sums = itemForces(laidFitting, best, methods, dutyFraction, (geometry, setting, _sums, point) => {
+    reaches.push(memberReach(fitting, best, geometry, setting, point));
+  });
+  const mean = outcomeOf(sums.mean, best);
+  return new LazyTrace(() => memberTraces(fitting, laid, best, methods), {
     fittingId: fitting.id,
     dutyFraction,
-    mean: outcomeOf(mean, best),
-    deployed: outcomeOf(deployed, best),
-    stowed: outcomeOf(stowed, best),
-    members,
+    mean,
+    deployed: dutyFraction === 1 ? mean : outcomeOf(sums.deployed, best),
+    stowed: fitting.stowed === null ? zeroOutcome : outcomeOf(sums.stowed, best),
     doubts: [
-      ...coefficientDoubts,
-      ...inputDoubts(laidFitting, best, methods, dutyFraction, mean),
-      ...airDoubts(fitting, laid, states, methods, dutyFraction, mean),
+      ...sums.coefficientDoubts,
+      ...inputDoubts(laidFitting, best, methods, dutyFraction, sums.mean),
+      ...airDoubts(fitting, laid, states, methods, dutyFraction, sums.mean),
     ],
-    notices: noticesOf(fitting, members, laid),
-  };
+    notices: noticesOf(fitting, reaches, laid),
+  });
+}
+
+/** A trace whose members' workings are worked out when they are first read, since few rows of a ledger are. */
+class LazyTrace implements FittingTrace {
+  readonly fittingId: string;
+  readonly dutyFraction: number;
+  readonly mean: Outcome;
+  readonly deployed: Outcome;
+  readonly stowed: Outcome;
+  readonly doubts: readonly DoubtChange[];
+  readonly notices: readonly Notice[];
+  readonly #membersOf: () => readonly MemberTrace[];
+  #members: readonly MemberTrace[] | null = null;
+
+  constructor(membersOf: () => readonly MemberTrace[], rest: Omit<FittingTrace, 'members'>) {
+    this.fittingId = rest.fittingId;
+    this.dutyFraction = rest.dutyFraction;
+    this.mean = rest.mean;
+    this.deployed = rest.deployed;
+    this.stowed = rest.stowed;
+    this.doubts = rest.doubts;
+    this.notices = rest.notices;
+    this.#membersOf = membersOf;
+  }
+
+  get members(): readonly MemberTrace[] {
+    return (this.#members ??= this.#membersOf());
+  }
+}
+
+/** The working of each dry member, from one more sum. */
+function memberTraces(
+  fitting: FittingInput,
+  laid: LaidMembers,
+  state: SailingState,
+  methods: Methods,
+): readonly MemberTrace[] {
+  const members: MemberTrace[] = [];
+  sumDeployed(fitting, laid, state, methods, new Map(), (geometry, setting, sums, point) => {
+    members.push(memberTrace(fitting, state, geometry, setting, sums, point));
+  });
+  return members;
 }
 
 function airDoubts(

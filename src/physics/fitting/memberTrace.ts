@@ -19,6 +19,7 @@ import {
 } from './fittingInput';
 import { referenceWidthOf, regimeName } from './memberFamilies';
 import { emptyWind, windAt, type PointWind, type Setting } from './localWind';
+import { axisAngle } from './memberReach';
 import type { Sums } from './outcome';
 
 /**
@@ -247,7 +248,7 @@ function traceFrom(
     exposure: setting.exposure,
     localSpeedMs,
     dynamicPressurePa,
-    axisAngleRad: bar === null ? null : Math.atan2(bar.crossSpeedMs, bar.axialSpeedMs),
+    axisAngleRad: bar === null ? null : axisAngle(bar),
     crossSpeedMs: bar?.crossSpeedMs ?? null,
     incidenceRad: directed?.incidenceRad ?? null,
     reynolds: bar?.strip.reynolds ?? facts.reynolds ?? null,

@@ -14,7 +14,7 @@ import {
   type SectionShape,
   type Shape,
 } from './fittingInput';
-import type { MemberTrace } from './memberTrace';
+import type { MemberReach } from './memberReach';
 
 /** Something a reader must know about a number; the words stand with the screens, the values here. */
 export type NoticeCode =
@@ -39,16 +39,16 @@ const leastAxisAngleRad = Math.PI / 4;
 /** The end-effect tables begin at this slenderness. */
 const leastSlenderness = 2;
 
-/** Notices of one fitting from the traces of its dry members and from where all its members lie. */
+/** Notices of one fitting from the air at its dry members and from where all its members lie. */
 export function noticesOf(
   fitting: FittingInput,
-  members: readonly MemberTrace[],
+  members: readonly MemberReach[],
   laid: readonly MemberGeometry[],
 ): Notice[] {
   return [...barNotices(fitting, members), ...waterNotices(members, laid)];
 }
 
-function barNotices(fitting: FittingInput, members: readonly MemberTrace[]): Notice[] {
+function barNotices(fitting: FittingInput, members: readonly MemberReach[]): Notice[] {
   const { shape } = fitting;
   const notices: Notice[] = [];
   for (const member of members) {
@@ -59,13 +59,13 @@ function barNotices(fitting: FittingInput, members: readonly MemberTrace[]): Not
   return oneOfEach(notices);
 }
 
-function directionNotices({ axisAngleRad }: MemberTrace): Notice[] {
+function directionNotices({ axisAngleRad }: MemberReach): Notice[] {
   if (axisAngleRad === null || axisAngleRad >= leastAxisAngleRad) return [];
   return [{ code: 'wind-near-axis', values: { angleRad: axisAngleRad } }];
 }
 
 /** Wires have no end effect, and a fairing's ends are not in the tables. */
-function slendernessNotices({ kind }: MemberShape, { slenderness }: MemberTrace): Notice[] {
+function slendernessNotices({ kind }: MemberShape, { slenderness }: MemberReach): Notice[] {
   if (slenderness === null || kind === 'wire' || kind === 'fairing') return [];
   if (slenderness < leastSlenderness) return [{ code: 'slenderness-below-table', values: { slenderness } }];
   return slenderness > enLargestSlenderness
@@ -119,7 +119,7 @@ export function oneOfEach(notices: readonly Notice[]): Notice[] {
   return notices.filter(({ code }, i) => notices.findIndex((other) => other.code === code) === i);
 }
 
-function waterNotices(members: readonly MemberTrace[], laid: readonly MemberGeometry[]): Notice[] {
+function waterNotices(members: readonly MemberReach[], laid: readonly MemberGeometry[]): Notice[] {
   if (members.length === 0) return [{ code: 'under-water', values: { members: laid.length } }];
   const wet = laid.filter(({ dryFrom, dryTo }) => dryFrom > 0 || dryTo < 1).length;
   return wet > 0 ? [{ code: 'partly-under-water', values: { members: wet } }] : [];

@@ -49,25 +49,57 @@ export interface Saving {
  * every step of a plan, and a reader looks at few of their ranges; an edit must not wait for the others.
  */
 export function resultOf(outcome: Outcome, doubtsOf: () => readonly DoubtChange[]): Result {
-  let doubts: readonly DoubtChange[] | null = null;
-  let ranges: Ranges | null = null;
-  const doubtsNow = (): readonly DoubtChange[] => (doubts ??= doubtsOf());
-  return {
-    outcome,
-    get doubts() {
-      return doubtsNow();
-    },
-    get ranges() {
-      return (ranges ??= rangesOf(outcome, doubtsNow()));
-    },
-  };
+  return new LazyResult(outcome, doubtsOf);
 }
 
-export const zeroResult: Result = resultOf(zeroOutcome, () => []);
+/** Doubts and ranges of a value, worked out when they are first read. A class, since a ledger holds thousands. */
+class LazyDoubts {
+  readonly #best: Change;
+  readonly #doubtsOf: () => readonly DoubtChange[];
+  #doubts: readonly DoubtChange[] | null = null;
+  #ranges: Ranges | null = null;
+
+  constructor(best: Change, doubtsOf: () => readonly DoubtChange[]) {
+    this.#best = best;
+    this.#doubtsOf = doubtsOf;
+  }
+
+  get doubts(): readonly DoubtChange[] {
+    return (this.#doubts ??= this.#doubtsOf());
+  }
+
+  get ranges(): Ranges {
+    return (this.#ranges ??= rangesOf(this.#best, this.doubts));
+  }
+}
+
+class LazyResult extends LazyDoubts implements Result {
+  readonly outcome: Outcome;
+
+  constructor(outcome: Outcome, doubtsOf: () => readonly DoubtChange[]) {
+    super(outcome, doubtsOf);
+    this.outcome = outcome;
+  }
+}
+
+class LazySaving extends LazyDoubts implements Saving {
+  readonly change: Change;
+
+  constructor(change: Change, doubtsOf: () => readonly DoubtChange[]) {
+    super(change, doubtsOf);
+    this.change = change;
+  }
+}
+
+export const zeroResult: Result = { outcome: zeroOutcome, doubts: [], ranges: rangesOf(zeroOutcome, []) };
 
 /** A row from its traces: the weights are shares of the time and add up to one. */
 export function rowOf(parts: readonly ConditionPart[]): RowResult {
-  const outcome = sumOutcomes(parts.map(({ weight, trace }) => ({ outcome: trace.mean, weight })));
+  const [only] = parts;
+  const isAlone = parts.length === 1 && only?.weight === 1;
+  const outcome = isAlone
+    ? only.trace.mean
+    : sumOutcomes(parts.map(({ weight, trace }) => ({ outcome: trace.mean, weight })));
   const doubts = sumDoubts(parts.map(({ weight, trace }) => ({ doubts: trace.doubts, weight })));
   return {
     outcome,
@@ -116,18 +148,7 @@ export function addSavings(a: Saving, b: Saving, factor: number): Saving {
 
 /** A saving whose doubts and ranges are worked out when they are first read. */
 function savingFrom(change: Change, doubtsOf: () => readonly DoubtChange[]): Saving {
-  let doubts: readonly DoubtChange[] | null = null;
-  let ranges: Ranges | null = null;
-  const doubtsNow = (): readonly DoubtChange[] => (doubts ??= doubtsOf());
-  return {
-    change,
-    get doubts() {
-      return doubtsNow();
-    },
-    get ranges() {
-      return (ranges ??= rangesOf(change, doubtsNow()));
-    },
-  };
+  return new LazySaving(change, doubtsOf);
 }
 
 export const zeroSaving: Saving = savingOf(zeroResult, zeroResult);

@@ -1,4 +1,5 @@
 import { FieldFrame, type FieldProps } from './FieldFrame';
+import { StillInput } from './StillInput';
 
 interface CheckFieldProps extends FieldProps {
   readonly value: boolean;
@@ -11,7 +12,7 @@ export function CheckField(props: CheckFieldProps) {
   return (
     <FieldFrame kind="check" field={props} problem={error ?? null}>
       {(control) => (
-        <input
+        <StillInput
           {...control}
           type="checkbox"
           className="field-box"

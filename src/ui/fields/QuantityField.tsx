@@ -12,6 +12,7 @@ import {
   type SiRange,
 } from './fieldText';
 import { useDraft } from './useDraft';
+import { StillInput } from './StillInput';
 
 interface CommonProps extends FieldProps {
   readonly dimension: Dimension;
@@ -79,7 +80,7 @@ export function QuantityField(props: QuantityFieldProps) {
   return (
     <FieldFrame kind="line" field={props} problem={draft.problem ?? outside}>
       {(control) => (
-        <input
+        <StillInput
           {...control}
           type="text"
           className="field-input field-number"

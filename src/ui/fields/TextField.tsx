@@ -2,6 +2,7 @@ import { name, note, reason, shortText, source } from '../../project/file/fields
 import { FieldFrame, type FieldProps } from './FieldFrame';
 import { inForce, quoted } from './fieldText';
 import { useDraft, type Draft, type Reading } from './useDraft';
+import { StillInput } from './StillInput';
 
 /** The texts of the project file, each with the rule by which it is saved. */
 const rules = { name: name(), short: shortText(), source: source(), note: note(), reason: reason() };
@@ -47,7 +48,7 @@ export function TextField(props: TextFieldProps) {
   return (
     <FieldFrame kind="line" field={props} problem={draft.problem ?? props.error ?? null}>
       {(control) => (
-        <input
+        <StillInput
           {...control}
           type="text"
           className="field-input"

@@ -1,4 +1,4 @@
-import { useEffect, useRef, type FocusEvent, type KeyboardEvent, type RefObject } from 'react';
+import { memo, useEffect, useRef, type FocusEvent, type KeyboardEvent, type RefObject } from 'react';
 import { extraColumns, prefer, usePreferences, type ExtraColumn } from '../../state/preferences';
 import './columnsChoice.css';
 
@@ -15,7 +15,7 @@ const labels: Readonly<Record<ExtraColumn, string>> = {
 };
 
 /** Which columns stand beside those that are always there, and how close the rows are. */
-export function ColumnsChoice() {
+export const ColumnsChoice = memo(function ColumnsChoice() {
   const place = useRef<HTMLDetailsElement>(null);
   const close = () => {
     if (place.current !== null) place.current.open = false;
@@ -36,7 +36,7 @@ export function ColumnsChoice() {
       <Choices />
     </details>
   );
-}
+});
 
 function useClickElsewhere(place: RefObject<HTMLElement | null>, close: () => void): void {
   useEffect(() => {

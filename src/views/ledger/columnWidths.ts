@@ -1,3 +1,4 @@
+import type { Range } from '../../physics/doubt/doubts';
 import type { LedgerSide, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import type { Shown } from '../../state/appStore';
 import { formatValue, formatValueRange, printUnit } from '../../units/print';
@@ -10,7 +11,7 @@ import {
   type ColumnId,
   type FigureColumn,
 } from './ledgerColumns';
-import type { LedgerPlaces } from './ledgerPlaces';
+import { figuresOf, type LedgerPlaces } from './ledgerPlaces';
 
 /** Advances of a figure in the bold of the sums, in a spread's small type, and of a letter of a head, px. */
 const figurePx = 6.9;
@@ -45,7 +46,7 @@ export function columnWidths(
   shown: Shown,
   typeScale: number,
 ): readonly number[] {
-  const sides = [forces, ...rows];
+  const sides: readonly LedgerSide[] = [forces, ...rows];
   return ids.map((id) => {
     if (id === 'bar') return barWidthPx + barGapPx;
     const words = wordWidthsPx[id];
@@ -63,52 +64,61 @@ function contentWidthPx(
   places: LedgerPlaces,
   shown: Shown,
 ): number {
-  const trackW = { decimals: places.trackW };
   if (isFigure(id)) {
     const figure: FigureColumn = figureColumns[id];
-    const values = sides.flatMap(({ before, after }) => [
-      before.outcome[figure.key],
-      after.outcome[figure.key],
-    ]);
-    return figuresPx(values, figure.unit, places[figure.place]);
+    return figuresPx(figuresOf(sides, figure.key), figure.unit, places[figure.place]);
   }
-  if (id === 'bought') {
-    return figuresPx(
-      sides.map(({ saving }) => saving.change.sideForceN),
-      'N',
-      places.sideN,
-    );
-  }
-  if (id === 'saving') {
-    return figuresPx(
-      sides.map(({ saving }) => saving.change.trackPowerW),
-      'W',
-      places.trackW,
-    );
-  }
+  if (id === 'bought') return figuresPx(endsOf(sides, savedSideN), 'N', places.sideN);
+  if (id === 'saving') return figuresPx(endsOf(sides, savedW), 'W', places.trackW);
   const state = stateOf(id, shown);
-  const ranges = sides.map(
-    (side) => (id === 'savingSpread' ? side.saving : side[state]).ranges.item.trackPowerW,
-  );
-  // Longer than the longest range: the ends that lie furthest out, for ranges with a minus sign and for those without.
-  const texts = [ranges.filter(({ low }) => low < 0), ranges.filter(({ low }) => low >= 0)].flatMap((part) =>
-    part.length === 0
-      ? []
-      : [
-          formatValueRange(
-            Math.min(...part.map(({ low }) => low)),
-            Math.max(...part.map(({ high }) => high)),
-            'W',
-            trackW,
-          ),
-          formatValueRange(part[0]?.high ?? 0, Math.max(...part.map(({ high }) => high)), 'W', trackW),
-        ],
-  );
-  return betweenPx + spreadFigurePx * longest(texts);
+  const rangeOf =
+    id === 'savingSpread'
+      ? ({ saving }: LedgerSide) => saving.ranges.item.trackPowerW
+      : (side: LedgerSide) => side[state].ranges.item.trackPowerW;
+  return betweenPx + spreadFigurePx * longest(longestRanges(sides, rangeOf, places.trackW));
 }
 
-function figuresPx(values: readonly number[], unit: Unit, decimals: number): number {
-  const ends = [Math.min(...values), Math.max(...values)];
+const savedSideN = ({ saving }: LedgerSide): number => saving.change.sideForceN;
+const savedW = ({ saving }: LedgerSide): number => saving.change.trackPowerW;
+
+/** The smallest and the largest of what sides come to. In place: every edit asks it of all rows. */
+function endsOf(sides: readonly LedgerSide[], read: (side: LedgerSide) => number): readonly [number, number] {
+  let least = Infinity;
+  let most = -Infinity;
+  for (const side of sides) {
+    const value = read(side);
+    least = Math.min(least, value);
+    most = Math.max(most, value);
+  }
+  return [least, most];
+}
+
+/** Ranges no shorter than the longest: the ends that lie furthest out, for ranges with a minus sign and for those without. */
+function longestRanges(
+  sides: readonly LedgerSide[],
+  rangeOf: (side: LedgerSide) => Range,
+  decimals: number,
+): readonly string[] {
+  const negative = noRanges();
+  const positive = noRanges();
+  for (const side of sides) {
+    const { low, high } = rangeOf(side);
+    const part = low < 0 ? negative : positive;
+    part.firstHigh ??= high;
+    part.low = Math.min(part.low, low);
+    part.high = Math.max(part.high, high);
+  }
+  return [negative, positive].flatMap(({ firstHigh, low, high }) =>
+    firstHigh === null ? [] : [low, firstHigh].map((from) => formatValueRange(from, high, 'W', { decimals })),
+  );
+}
+
+/** The ends of several ranges that lie furthest out; the high end of the first is null until there is one. */
+function noRanges(): { firstHigh: number | null; low: number; high: number } {
+  return { firstHigh: null, low: Infinity, high: -Infinity };
+}
+
+function figuresPx(ends: readonly [number, number], unit: Unit, decimals: number): number {
   return Math.ceil(betweenPx + figurePx * longest(ends.map((end) => formatValue(end, unit, { decimals }))));
 }
 

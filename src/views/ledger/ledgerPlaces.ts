@@ -1,5 +1,5 @@
 import type { DoubtedKey } from '../../physics/fitting/outcome';
-import type { LedgerRow } from '../../project/ledger/ledgerTypes';
+import type { LedgerRow, LedgerSide } from '../../project/ledger/ledgerTypes';
 import { columnDecimals } from '../../units/print';
 import type { Unit } from '../../units/unitTable';
 
@@ -13,13 +13,21 @@ export interface LedgerPlaces {
   readonly momentNm: number;
 }
 
+/** The smallest and the largest of what rows come to before and after. */
+export function figuresOf(rows: readonly LedgerSide[], key: DoubtedKey): readonly [number, number] {
+  let least = Infinity;
+  let most = -Infinity;
+  for (const { before, after } of rows) {
+    const [a, b] = [before.outcome[key], after.outcome[key]];
+    least = Math.min(least, a, b);
+    most = Math.max(most, a, b);
+  }
+  return [least, most];
+}
+
 /** Taken from the largest part, so that a total may show a figure more. */
 export function ledgerPlaces(rows: readonly LedgerRow[]): LedgerPlaces {
-  const decimals = (key: DoubtedKey, unit: Unit): number =>
-    columnDecimals(
-      rows.flatMap(({ before, after }) => [before.outcome[key], after.outcome[key]]),
-      unit,
-    );
+  const decimals = (key: DoubtedKey, unit: Unit): number => columnDecimals(figuresOf(rows, key), unit);
   return {
     dragN: decimals('dragAgainstTrackN', 'N'),
     airW: decimals('airPowerW', 'W'),

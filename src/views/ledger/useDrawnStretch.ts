@@ -6,10 +6,13 @@ import type { Stretch } from './ledgerLines';
 /** From how many lines on only those in sight are drawn. A shorter ledger stays whole: the browser's own search finds all of it. */
 const longFrom = 80;
 
-/** Drawn beyond what is in sight, so that a turn of the wheel meets drawn lines, px. */
-const overscanPx = 160;
+/**
+ * Drawn beyond what is in sight, px: a turn of the wheel glides over several frames, and each draws what it comes to. More
+ * would be drawn at every edit for nothing.
+ */
+const overscanPx = 56;
 /** The stretch moves on in steps of so many px: not each pixel of scrolling draws anew. */
-const stepPx = 80;
+const stepPx = 28;
 
 /**
  * The stretch of a long ledger's lines that is drawn: what is in sight and a little more. Null where all lines are drawn:
