@@ -129,37 +129,64 @@ function addBodyPoint(
   const { rowX, rowY } = state.rotation;
   const speed = Math.sqrt(wind.localX * wind.localX + wind.localY * wind.localY);
   const pressure = 0.5 * state.air.densityKgM3 * speed * node.weight;
-  const off = doubts === null || speed === 0 ? 0 : offAxisAt(state, wind, speed);
   for (let axis = 0; axis < 3; axis += 1) {
-    const { areaM2, coefficient, doubtId } = axes[axis]!;
+    const { areaM2, coefficient } = axes[axis]!;
     const perCoefficient = pressure * areaM2 * (rowX[axis]! * wind.localX + rowY[axis]! * wind.localY);
-    addAlongAxis(sums, state, axis, perCoefficient * coefficient.best, node, wind);
-    if (doubts === null) continue;
-    const entry = coefficientEntry(doubts, doubtId);
-    addAlongAxis(entry.up, state, axis, perCoefficient * (coefficient.high - coefficient.best), node, wind);
-    addAlongAxis(entry.down, state, axis, perCoefficient * (coefficient.low - coefficient.best), node, wind);
-    const offAxis = coefficientEntry(doubts, offAxisDoubtId);
-    const best = perCoefficient * coefficient.best;
-    addAlongAxis(offAxis.up, state, axis, best * off * offAxisBand.high, node, wind);
-    addAlongAxis(offAxis.down, state, axis, best * off * offAxisBand.low, node, wind);
+    scratchPer[axis] = perCoefficient;
+    scratchForce[axis] = perCoefficient * coefficient.best;
   }
+  addAlongAxes(sums, state, scratchForce, 1, node, wind);
+  if (doubts === null) return;
+  addAxisDoubts(doubts, axes, state, node, wind);
+  const off = speed === 0 ? 0 : offAxisAt(state, wind, speed);
+  const offAxis = coefficientEntry(doubts, offAxisDoubtId);
+  addAlongAxes(offAxis.up, state, scratchForce, off * offAxisBand.high, node, wind);
+  addAlongAxes(offAxis.down, state, scratchForce, off * offAxisBand.low, node, wind);
 }
 
-/** Adds a force along one of the boat's axes at a body's point. */
-function addAlongAxis(
-  into: Sums,
+type AxisForces = [number, number, number];
+
+/** Along the boat's axes: force per unit of coefficient, and force at the best coefficient, N. Used again at every point. */
+const scratchPer: AxisForces = [0, 0, 0];
+const scratchForce: AxisForces = [0, 0, 0];
+const scratchChange: AxisForces = [0, 0, 0];
+
+/** The coefficient of each axis at its high and low state, under the axis's own name. */
+function addAxisDoubts(
+  doubts: CoefficientDoubts,
+  axes: BodyAxes,
   state: SailingState,
-  axis: number,
-  force: number,
   node: MemberNode,
   wind: PointWind,
 ): void {
-  const { rowX, rowY, rowZ } = state.rotation;
+  for (let axis = 0; axis < 3; axis += 1) {
+    const { coefficient, doubtId } = axes[axis]!;
+    const entry = coefficientEntry(doubts, doubtId);
+    scratchChange.fill(0);
+    scratchChange[axis] = scratchPer[axis]!;
+    addAlongAxes(entry.up, state, scratchChange, coefficient.high - coefficient.best, node, wind);
+    addAlongAxes(entry.down, state, scratchChange, coefficient.low - coefficient.best, node, wind);
+  }
+}
+
+/** Adds `factor` times the forces along the boat's axes at a body's point. */
+function addAlongAxes(
+  into: Sums,
+  { rotation }: SailingState,
+  forces: AxisForces,
+  factor: number,
+  node: MemberNode,
+  wind: PointWind,
+): void {
+  const { rowX, rowY, rowZ } = rotation;
+  const x = factor * forces[0];
+  const y = factor * forces[1];
+  const z = factor * forces[2];
   addPointForce(
     into,
-    force * rowX[axis]!,
-    force * rowY[axis]!,
-    force * rowZ[axis]!,
+    x * rowX[0] + y * rowX[1] + z * rowX[2],
+    x * rowY[0] + y * rowY[1] + z * rowY[2],
+    x * rowZ[0] + y * rowZ[1] + z * rowZ[2],
     node.x,
     node.y,
     node.z,

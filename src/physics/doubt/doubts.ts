@@ -29,14 +29,14 @@ type MutableChange = Record<DoubtedKey, number>;
 
 /**
  * A weighted sum of doubts: within a source the changes add with their signs. A source that is met once, as most are in
- * a total, is handed on as it is.
+ * a total, is handed on as it is. A part without a weight counts once.
  */
 export function sumDoubts(
-  parts: readonly { readonly doubts: readonly DoubtChange[]; readonly weight: number }[],
+  parts: readonly { readonly doubts: readonly DoubtChange[]; readonly weight?: number }[],
 ): DoubtChange[] {
   const byId = new Map<string, DoubtChange>();
   const sums = new Map<string, DoubtSum>();
-  for (const { doubts, weight } of parts) {
+  for (const { doubts, weight = 1 } of parts) {
     for (const doubt of doubts) {
       const { id } = doubt;
       const first = byId.get(id);

@@ -6,7 +6,7 @@ import { changeBetween, inputDoubts, itemForces, layFitting, type LaidFitting } 
 import { memberTrace, type MemberTrace } from './memberTrace';
 import { memberReach, type MemberReach } from './memberReach';
 import { noticesOf, type Notice } from './notice';
-import { outcomeOf, zeroOutcome, type Outcome, type Sums } from './outcome';
+import { outcomeOf, zeroOutcome, zeroSums, type Outcome, type Sums } from './outcome';
 import { sumDeployed, sumMean, type LaidMembers, type Methods } from './sumFitting';
 
 /** The whole result for one fitting in one condition: what it does on the mean, deployed and stowed, and every doubt. */
@@ -106,6 +106,9 @@ function memberTraces(
   return members;
 }
 
+/** The sums of a doubt's state, looked at once. */
+const scratchState = zeroSums();
+
 function airDoubts(
   fitting: FittingInput,
   laid: LaidMembers,
@@ -116,7 +119,7 @@ function airDoubts(
 ): DoubtChange[] {
   return states.variants.map(({ id, up, down }) => ({
     id,
-    up: changeBetween(sumMean(fitting, laid, up, methods, duty), mean, states.best),
-    down: changeBetween(sumMean(fitting, laid, down, methods, duty), mean, states.best),
+    up: changeBetween(sumMean(fitting, laid, up, methods, duty, scratchState), mean, states.best),
+    down: changeBetween(sumMean(fitting, laid, down, methods, duty, scratchState), mean, states.best),
   }));
 }

@@ -62,7 +62,7 @@ export function itemForces(
 ): ItemForces {
   const { fitting, laid } = laidFitting;
   const deployedDoubts: CoefficientDoubts = new Map();
-  const stowedDoubts: CoefficientDoubts = new Map();
+  const stowedDoubts: CoefficientDoubts | null = fitting.stowed === null ? null : new Map();
   const deployed = sumDeployed(fitting, laid, state, methods, deployedDoubts, visit);
   const stowed = sumStowed(fitting, state, stowedDoubts);
   const mean = zeroSums();
@@ -97,16 +97,16 @@ export function inputDoubts(
   ];
 }
 
-function collected(doubts: CoefficientDoubts, weight: number, state: SailingState): DoubtChange[] {
-  if (weight === 0) return [];
+function collected(doubts: CoefficientDoubts | null, weight: number, state: SailingState): DoubtChange[] {
+  if (doubts === null || weight === 0) return [];
   const changes: DoubtChange[] = [];
-  for (const [id, { up, down }] of doubts) {
+  doubts.forEach(({ up, down }, id) => {
     changes.push({
       id,
       up: changeOf(weighted(up, weight), state),
       down: changeOf(weighted(down, weight), state),
     });
-  }
+  });
   return changes;
 }
 
@@ -119,6 +119,9 @@ function weighted(sums: Sums, weight: number): Sums {
 
 /** Published end-effect tables of free ends scatter by about this much, whichever method is chosen (assumed). */
 const endTableDoubt = 0.04;
+
+/** The sums of a doubt's state, looked at once. */
+const scratchState = zeroSums();
 
 /** The other published end effect, one state, the chosen method being the best value; and the tables' own scatter. */
 function endDoubts(
@@ -138,7 +141,7 @@ function endDoubts(
   return [
     {
       id: endsDoubtId,
-      up: changeBetween(sumMean(fitting, laid, state, other, duty), mean, state),
+      up: changeBetween(sumMean(fitting, laid, state, other, duty, scratchState), mean, state),
       down: changeOf(zeroSums(), state),
     },
     {
@@ -158,7 +161,7 @@ function ownDoubts(
 ): DoubtChange[] {
   if (duty === 0) return [];
   const changed = (variant: FittingInput, laid: LaidMembers): Change =>
-    changeBetween(sumMean(variant, laid, state, methods, duty), mean, state);
+    changeBetween(sumMean(variant, laid, state, methods, duty, scratchState), mean, state);
   return variants.map(({ id, up, upLaid, down, downLaid }) => ({
     id,
     up: changed(up, upLaid),

@@ -33,9 +33,9 @@ export interface SideSettings {
   readonly leeward: Setting;
 }
 
-export function sideSettings(fitting: FittingInput, state: SailingState): SideSettings {
+export function sideSettings(fitting: FittingInput, tackSign: SailingState['tackSign']): SideSettings {
   const turnCosine = Math.cos(fitting.localTurnRad);
-  const turnSine = state.tackSign * Math.sin(fitting.localTurnRad);
+  const turnSine = tackSign * Math.sin(fitting.localTurnRad);
   return {
     windward: { exposure: fitting.exposure.best, turnCosine, turnSine },
     leeward: { exposure: fitting.exposureLeeward.best, turnCosine, turnSine },

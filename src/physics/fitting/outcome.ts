@@ -245,12 +245,12 @@ export function addChange(a: Change, b: Change, factor: number): Change {
   };
 }
 
-/** A weighted sum of outcomes, entry by entry. */
+/** A weighted sum of outcomes, entry by entry; a part without a weight counts once. */
 export function sumOutcomes(
-  parts: readonly { readonly outcome: Outcome; readonly weight: number }[],
+  parts: readonly { readonly outcome: Outcome; readonly weight?: number }[],
 ): Outcome {
   const sum = emptyOutcome();
-  for (const { outcome, weight } of parts) accumulateOutcome(sum, outcome, weight);
+  for (const { outcome, weight = 1 } of parts) accumulateOutcome(sum, outcome, weight);
   return sum;
 }
 

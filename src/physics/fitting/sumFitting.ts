@@ -15,7 +15,7 @@ import type { EndMethod } from '../section/endEffect';
 import type { FairingSurface } from '../section/fairingAligned';
 import { directionOf, isMemberShape, type FittingInput, type MemberShape } from './fittingInput';
 import { prepareMember } from './memberFamilies';
-import { freeSetting, settingAt, sideSettings, type Setting } from './localWind';
+import { freeSetting, settingAt, sideSettings, type Setting, type SideSettings } from './localWind';
 import { addSums, clearSums, zeroSums, type Sums } from './outcome';
 import type { CoefficientDoubts } from './pointForce';
 
@@ -61,6 +61,7 @@ const scratchSums = zeroSums();
 /**
  * Sums the force and moment of the deployed fitting in one state of the air, member by member at its own place.
  * @param doubts collects the changes of coefficients; null when only the sums are wanted.
+ * @param total cleared, filled and returned: a caller that looks at the sums once brings its own again and again.
  */
 export function sumDeployed(
   fitting: FittingInput,
@@ -69,52 +70,83 @@ export function sumDeployed(
   methods: Methods,
   doubts: CoefficientDoubts | null = null,
   visit: MemberVisitor | null = null,
+  total: Sums = zeroSums(),
 ): Sums {
-  const total = zeroSums();
-  const addMember = memberAdder(fitting, state, methods, doubts);
-  const settings = sideSettings(fitting, state);
+  clearSums(total);
+  const { addMember, settings } = preparedSum(fitting, state.tackSign, methods);
   for (const geometry of laid) {
     const setting = settingAt(settings, geometry.middleY, state);
     if (visit === null) {
-      addMember(geometry, setting, total, scratchPoint);
+      addMember(geometry, state, setting, total, doubts, scratchPoint);
       continue;
     }
     clearSums(scratchSums);
-    const dry = addMember(geometry, setting, scratchSums, scratchPoint);
+    const dry = addMember(geometry, state, setting, scratchSums, doubts, scratchPoint);
     addSums(total, scratchSums, 1);
     if (dry) visit(geometry, setting, scratchSums, scratchPoint);
   }
   return total;
 }
 
-type MemberAdder = (geometry: MemberGeometry, setting: Setting, sums: Sums, point: MemberPoint) => boolean;
-
-function memberAdder(
-  fitting: FittingInput,
+type MemberAdder = (
+  geometry: MemberGeometry,
   state: SailingState,
-  methods: Methods,
+  setting: Setting,
+  sums: Sums,
   doubts: CoefficientDoubts | null,
-): MemberAdder {
-  const { shape } = fitting;
+  point: MemberPoint,
+) => boolean;
+
+/** What the sum of a fitting needs in every state of the air on one tack, by one choice of methods. */
+interface PreparedSum {
+  readonly tackSign: SailingState['tackSign'];
+  readonly methods: Methods;
+  readonly settings: SideSettings;
+  readonly addMember: MemberAdder;
+}
+
+const known = new WeakMap<FittingInput, PreparedSum>();
+
+/** Prepared once for a fitting: the air and its doubts ask for the same fitting over and over. */
+function preparedSum(
+  fitting: FittingInput,
+  tackSign: SailingState['tackSign'],
+  methods: Methods,
+): PreparedSum {
+  const before = known.get(fitting);
+  if (before?.tackSign === tackSign && isSameChoice(before.methods, methods)) return before;
+  const settings = sideSettings(fitting, tackSign);
+  const prepared = { tackSign, methods, settings, addMember: memberAdder(fitting, methods) };
+  known.set(fitting, prepared);
+  return prepared;
+}
+
+function isSameChoice(a: Methods, b: Methods): boolean {
+  return a === b || (a.ends === b.ends && a.inclined === b.inclined && a.fairing === b.fairing);
+}
+
+function memberAdder({ shape }: FittingInput, methods: Methods): MemberAdder {
   if (isMemberShape(shape)) {
     const run = memberRun(shape, methods);
-    return (geometry, setting, sums, point) =>
+    return (geometry, state, setting, sums, doubts, point) =>
       integrateMember(geometry, state, setting, run, sums, doubts, point);
   }
   if (shape.kind === 'bluffBody') {
     const axes = bodyAxes(shape);
-    return (geometry, setting, sums) => addThreeAxisBody(geometry, axes, state, setting, sums, doubts);
+    return (geometry, state, setting, sums, doubts) =>
+      addThreeAxisBody(geometry, axes, state, setting, sums, doubts);
   }
   if (shape.kind === 'net') {
-    return (geometry, setting, sums) => {
+    return (geometry, state, setting, sums, doubts) => {
       const axes = netAxes(shape, geometry, state, setting);
       return addThreeAxisBody(geometry, axes, state, setting, sums, doubts);
     };
   }
   if (shape.kind === 'sphere') {
-    return (geometry, setting, sums) => addSphere(geometry, shape, state, setting, sums, doubts);
+    return (geometry, state, setting, sums, doubts) =>
+      addSphere(geometry, shape, state, setting, sums, doubts);
   }
-  return (geometry, setting, sums) =>
+  return (geometry, state, setting, sums, doubts) =>
     addMeasuredArea(geometry, shape.dragAreaM2, shape.doubtId, state, setting, sums, doubts);
 }
 
@@ -145,18 +177,25 @@ export function sumStowed(
   return sums;
 }
 
-/** Duty-weighted sums, d x deployed + (1 - d) x stowed. */
+const scratchDeployed = zeroSums();
+
+/**
+ * Duty-weighted sums, d x deployed + (1 - d) x stowed.
+ * @param out cleared, filled and returned.
+ */
 export function sumMean(
   fitting: FittingInput,
   laid: LaidMembers,
   state: SailingState,
   methods: Methods,
   duty: number,
+  out: Sums = zeroSums(),
 ): Sums {
-  const stowedCounts = duty < 1 && fitting.stowed !== null;
-  if (duty === 1) return sumDeployed(fitting, laid, state, methods);
-  const mean = zeroSums();
-  if (duty > 0) addSums(mean, sumDeployed(fitting, laid, state, methods), duty);
-  if (stowedCounts) addSums(mean, sumStowed(fitting, state), 1 - duty);
-  return mean;
+  if (duty === 1) return sumDeployed(fitting, laid, state, methods, null, null, out);
+  clearSums(out);
+  if (duty > 0) {
+    addSums(out, sumDeployed(fitting, laid, state, methods, null, null, scratchDeployed), duty);
+  }
+  if (duty < 1 && fitting.stowed !== null) addSums(out, sumStowed(fitting, state), 1 - duty);
+  return out;
 }

@@ -112,7 +112,7 @@ export function rowOf(parts: readonly ConditionPart[]): RowResult {
 
 /** The sum of rows: outcomes add entry by entry, doubts add within a source with their signs. */
 export function totalOf(rows: readonly Result[]): Result {
-  return weightedTotal(rows.map((result) => ({ result, weight: 1 })));
+  return resultOf(sumOutcomes(rows), () => sumDoubts(rows));
 }
 
 /** A total with one row in place of another, without adding the others up again. */

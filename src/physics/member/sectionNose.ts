@@ -24,7 +24,10 @@ export function fixedOrTurnedNose(
     turnedNose(geometry, direction.offRad, state, setting, out);
     return;
   }
-  [out.x, out.y, out.z] = geometry.nose;
+  const { nose } = geometry;
+  out.x = nose[0];
+  out.y = nose[1];
+  out.z = nose[2];
 }
 
 /**

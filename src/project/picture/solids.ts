@@ -44,7 +44,7 @@ const longestPieceM = 2;
 /** What a fitting is in a condition, member by member: sections at their own angle, those that turn at the wind's. */
 export function solidsOf(fitting: ProjectFitting, line: DeckLine, state: SailingState): Solid[] {
   const input = fittingToPhysics(asSailed(fitting), line);
-  const settings = sideSettings(input, state);
+  const settings = sideSettings(input, state.tackSign);
   return layMembers(input, state).flatMap((geometry) => {
     const setting = settingAt(settings, geometry.middleY, state);
     const nose: Nose = { x: 0, y: 0, z: 0 };
