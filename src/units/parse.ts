@@ -3,7 +3,14 @@ import { defaultUnits, definitionOf, dimensionNames, isUnit, unitTable, unitsOf 
 import type { Dimension, Unit } from './unitTable';
 
 export type ParseProblem =
-  'empty' | 'tooLong' | 'notANumber' | 'ambiguous' | 'outOfReach' | 'unknownUnit' | 'wrongUnit';
+  | 'empty'
+  | 'tooLong'
+  | 'notANumber'
+  | 'ambiguous'
+  | 'outOfReach'
+  | 'dividesByZero'
+  | 'unknownUnit'
+  | 'wrongUnit';
 
 export type ParsedQuantity =
   | {
@@ -76,7 +83,7 @@ function readDecimal(text: string): Parsed<number> {
 
 function readFraction(match: RegExpExecArray): Parsed<number> {
   const [text, sign, whole = '0', over = '0', under = '0'] = match;
-  if (Number(under) === 0) return { problem: 'outOfReach', message: `"${text}" divides by zero.` };
+  if (Number(under) === 0) return { problem: 'dividesByZero', message: `"${text}" divides by zero.` };
   const size = Number(whole) + Number(over) / Number(under);
   return { value: sign === '-' ? -size : size };
 }

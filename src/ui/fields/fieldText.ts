@@ -113,6 +113,8 @@ function problemWords(problem: ParseProblem, text: string, dimension: Dimension)
       return `${quoted(text)} does not start with a number`;
     case 'ambiguous':
       return `${quoted(text)} can be read in more than one way`;
+    case 'dividesByZero':
+      return `${quoted(text)} divides by zero`;
     case 'outOfReach':
       return `${quoted(text)} is too large`;
     case 'unknownUnit':

@@ -1,6 +1,7 @@
 import type { ReactElement, ReactNode } from 'react';
 import { LedgerBar } from '../../charts/LedgerBar';
 import type { LedgerBarGeometry } from '../../charts/ledgerBarGeometry';
+import { savingTone } from '../../ui/savingTone';
 import { cellText, cellTitle, type CellQuestion } from './cellText';
 import type { ColumnId } from './ledgerColumns';
 
@@ -64,7 +65,7 @@ function cellClass(id: ColumnId, { side, isChanged }: CellQuestion): string {
     case 'after':
       return isChanged ? 'number changed column-after' : 'number unchanged column-after';
     case 'saving':
-      return side.saving.change.trackPowerW < 0 ? 'number column-saving adds' : 'number column-saving saves';
+      return `number column-saving ${savingTone(side.saving.change.trackPowerW)}`;
     case 'bought':
       return 'number column-bought adds';
     default:

@@ -10,6 +10,7 @@ import {
   printUnit,
   type PrintOptions,
 } from '../../units/print';
+import { savingTone } from '../../ui/savingTone';
 import { shortUnit } from './columnWidths';
 import type { LedgerPlaces } from './ledgerPlaces';
 import { planHeadingId } from './planTexts';
@@ -130,7 +131,7 @@ function Figure({ label, valueW, item, air, places, isSaving = false }: FigurePr
         {label}
       </span>
       <span className="total-value">
-        <span className={isSaving ? `figure ${valueW < 0 ? 'adds' : 'saves'}` : 'figure'}>
+        <span className={isSaving ? `figure ${savingTone(valueW)}` : 'figure'}>
           {formatValue(valueW, 'W', decimals)}
         </span>{' '}
         {printUnit('W')}

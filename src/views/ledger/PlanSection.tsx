@@ -7,6 +7,7 @@ import { massText, momentText, moneyText } from '../../ui/balanceTexts';
 import { columnDecimals, formatValue, formatValueRange } from '../../units/print';
 import { flagLetters } from './flagLetters';
 import { shortUnit } from './columnWidths';
+import { savingTone } from '../../ui/savingTone';
 import { itemCautions, planHeadingId, statusText } from './planTexts';
 
 interface PlanSectionProps {
@@ -169,7 +170,7 @@ function SavingCells({ saving, decimals, isCounted }: SavingCellsProps) {
   }
   const savedW = saving.change.trackPowerW;
   const { low, high } = saving.ranges.item.trackPowerW;
-  const tone = !isCounted ? 'muted' : savedW < 0 ? 'adds' : 'saves';
+  const tone = isCounted ? savingTone(savedW) : 'muted';
   return (
     <>
       <td className={`number ${tone}`}>{formatValue(savedW, 'W', { decimals })}</td>

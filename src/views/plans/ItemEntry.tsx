@@ -8,6 +8,7 @@ import { UnfinishedMark } from '../../ui/fields/UnfinishedMark';
 import { MoveButtons, moveKeys, type Movable } from '../../ui/MoveButtons';
 import { formatQuantity, formatRange } from '../../units/print';
 import { itemButtonId } from './focusIds';
+import { savingTone } from '../../ui/savingTone';
 import { ItemFields } from './ItemFields';
 import { savesBothText } from './planWords';
 import { SafetyFields } from './SafetyFields';
@@ -62,7 +63,7 @@ export function ItemEntry(props: ItemEntryProps) {
         >
           {item.name}
         </button>
-        <span className={savingTone(account)}>
+        <span className={savingClass(account)}>
           {savingInOrder === null ? '' : formatQuantity(savingInOrder.change.trackPowerW, 'W', { decimals })}
         </span>
       </div>
@@ -93,9 +94,8 @@ export function ItemEntry(props: ItemEntryProps) {
   );
 }
 
-function savingTone({ status, savingInOrder }: ItemAccount): string {
-  const tone =
-    status !== 'counted' ? 'muted' : (savingInOrder?.change.trackPowerW ?? 0) < 0 ? 'adds' : 'saves';
+function savingClass({ status, savingInOrder }: ItemAccount): string {
+  const tone = status === 'counted' ? savingTone(savingInOrder?.change.trackPowerW ?? 0) : 'muted';
   return `plans-item-saving ${tone}`;
 }
 
