@@ -37,6 +37,15 @@ function scaleOf(key: OutcomeKey, forceN: number): number {
   return key.endsWith('W') ? forceN * speedMs : forceN;
 }
 
+/** The largest difference between two outcomes as a share of the force's size (times 20 m or 20 m/s, as below). */
+export function farthestApart(actual: Outcome, expected: Outcome, forceN = forceSizeN(expected)): number {
+  const shares = outcomeKeys.map((key) => {
+    const difference = Math.max(Math.abs(actual[key] - expected[key]) - 1e-12, 0);
+    return difference === 0 ? 0 : difference / scaleOf(key, forceN);
+  });
+  return Math.max(...shares);
+}
+
 /**
  * Every entry of two outcomes agrees to `relative` of the force's size (times 20 m for moments, 20 m/s for powers).
  * @param forceN size the tolerance is measured against, where it is not the expected force's.

@@ -11,9 +11,10 @@ import {
   type MemberRun,
 } from '../member/integrateMember';
 import { memberGeometry, memberPieces, type MemberGeometry } from '../member/memberGeometry';
+import { evenPoints, fairingPoints, type PointRule } from '../member/pointRules';
 import type { EndMethod } from '../section/endEffect';
 import type { FairingSurface } from '../section/fairingAligned';
-import { directionOf, isMemberShape, type FittingInput, type MemberShape } from './fittingInput';
+import { directionOf, isMemberShape, type FittingInput, type MemberShape, type Shape } from './fittingInput';
 import { prepareMember } from './memberFamilies';
 import { freeSetting, settingAt, sideSettings, type Setting, type SideSettings } from './localWind';
 import { addSums, clearSums, zeroSums, type Sums } from './outcome';
@@ -39,9 +40,15 @@ export function layMembers(
   points: number | null = null,
 ): LaidMembers {
   const direction = directionOf(fitting.shape);
+  const rule = points === null ? pointRuleOf(fitting.shape) : () => points;
   return fitting.members.flatMap((member) =>
-    memberPieces(member, state.rotation, state.riseM, direction, points),
+    memberPieces(member, state.rotation, state.riseM, direction, rule),
   );
+}
+
+/** How finely a shape's members are integrated. A typed coefficient is the same all along, a fairing's table is not. */
+function pointRuleOf(shape: Shape): PointRule {
+  return shape.kind === 'fairing' && shape.coefficient === null ? fairingPoints : evenPoints;
 }
 
 /**

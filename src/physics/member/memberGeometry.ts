@@ -4,7 +4,7 @@ import { gaussLegendre } from '../numerics/gaussLegendre';
 import { noseInBoat, type SectionDirection } from '../section/sectionDirection';
 import { boatVector, trackVector, type BoatVector, type TrackVector } from '../vector/vector3';
 import { logWindHeight, lowestWindHeightM } from '../wind/windProfile';
-import { pointsBetween } from './quadraturePoints';
+import { evenPoints, type PointRule } from './pointRules';
 
 /** One Gauss point of a member: where it is, in the track's frame, and the share of the whole length it stands for. */
 export interface MemberNode {
@@ -47,7 +47,7 @@ export function memberPieces(
   rotation: BoatToTrack,
   riseM: number,
   direction: SectionDirection | null,
-  points: number | null = null,
+  points: PointRule = evenPoints,
 ): MemberGeometry[] {
   const count = direction?.kind === 'turning' ? direction.pieces : 1;
   const nose =
@@ -76,12 +76,11 @@ function middleOf({ start, end }: PlacedMember): number {
   return (start[1] + end[1]) / 2;
 }
 
-/** @param points overrides the number of Gauss points a piece gets; for the accuracy test. */
 export function memberGeometry(
   member: PlacedMember,
   rotation: BoatToTrack,
   riseM: number,
-  points: number | null = null,
+  points: PointRule = evenPoints,
 ): MemberGeometry {
   const start = toTrack(rotation, member.start);
   const end = toTrack(rotation, member.end);
@@ -126,7 +125,7 @@ function dryNodes(
   endHeightM: number,
   dryFrom: number,
   dryTo: number,
-  points: number | null,
+  points: PointRule,
 ): MemberNode[] {
   const nodes: MemberNode[] = [];
   if (dryTo <= dryFrom) return nodes;
@@ -136,7 +135,7 @@ function dryNodes(
   for (let piece = 0; piece + 1 < pieces.length; piece += 1) {
     const from = pieces[piece]!;
     const width = pieces[piece + 1]! - from;
-    const rule = gaussLegendre(points ?? pointsBetween(heightAt(from), heightAt(from + width)));
+    const rule = gaussLegendre(points(heightAt(from), heightAt(from + width)));
     for (let i = 0; i < rule.nodes.length; i += 1) {
       const share = from + width * rule.nodes[i]!;
       nodes.push({
