@@ -18,10 +18,24 @@ import type { WindLaw } from '../../src/physics/wind/windProfile';
 
 export const degree = Math.PI / 180;
 
-/** A number in [min, max]; below a millionth in size it is zero, so that nothing underflows. */
+/** Steps of the even draw: finer than any quantity is known, and few enough to halve in a shrink. */
+const evenSteps = 2 ** 24;
+
+/**
+ * A number in [min, max]: four in five drawn evenly over it, the fifth by its bits. Bits find the ends and tiny sizes, but
+ * alone they draw next to nothing else where the range holds zero. Both shrink to the number nearest to zero; below a
+ * millionth in size it is zero, so that nothing underflows.
+ */
 export function between(min: number, max: number): fc.Arbitrary<number> {
+  const simplest = Math.min(Math.max(0, min), max);
+  const stepSize = (max - min) / evenSteps;
+  const below = Math.round((simplest - min) / stepSize);
+  const even = fc
+    .noBias(fc.integer({ min: -below, max: evenSteps - below }))
+    .map((step) => Math.min(Math.max(simplest + step * stepSize, min), max));
+  const byBits = fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
   return fc
-    .double({ min, max, noNaN: true, noDefaultInfinity: true })
+    .oneof({ weight: 4, arbitrary: even }, { weight: 1, arbitrary: byBits })
     .map((value) => (Math.abs(value) < 1e-6 ? 0 : value));
 }
 

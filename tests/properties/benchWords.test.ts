@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { BenchSetting } from '../../src/project/bench/benchTypes';
 import { benchFromWords, benchToWords } from '../../src/project/bench/benchWords';
 import { candidateMaterials, mostCandidates, type Candidate } from '../../src/project/bench/candidates';
+import { between } from './arbitraries';
 
-const number = fc.double({ min: -1e12, max: 1e12, noNaN: true }).map((value) => value + 0);
+const number = between(-1e12, 1e12).map((value) => value + 0);
 const id = fc
   .stringMatching(/^[A-Za-z0-9_-]{1,40}$/)
   .filter((text) => !['__proto__', 'constructor', 'prototype'].includes(text));

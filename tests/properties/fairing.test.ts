@@ -14,6 +14,7 @@ import { fairingRowsAt, placeRow, rowValue } from '../../src/physics/section/fai
 import { emptySpan, finiteSpan, inducedAngleRad } from '../../src/physics/section/fairingSpan';
 import { fairingTable } from '../../src/physics/section/fairingTable';
 import { plateEndFactor } from '../../src/physics/section/rectangle';
+import { between } from './arbitraries';
 
 const surfaces: readonly FairingSurface[] = ['laminar', 'turbulent'];
 const edges = ['drag', 'dragLow', 'dragHigh', 'lift', 'liftLow', 'liftHigh'] as const;
@@ -44,7 +45,7 @@ const thickness = fc.double({ min: 0.05, max: 0.6, noNaN: true });
 const inTable = fc.double({ min: 0.12, max: 0.25, noNaN: true });
 const logRe = fc.double({ min: 2, max: 8, noNaN: true });
 const logReInTable = fc.double({ min: Math.log10(4e4), max: Math.log10(5e6), noNaN: true });
-const incidence = fc.double({ min: -180, max: 180, noNaN: true });
+const incidence = between(-180, 180);
 const aspect = fc.oneof(fc.constant(Infinity), fc.double({ min: 0.2, max: 300, noNaN: true }));
 const surfaceOf = fc.constantFrom(...surfaces);
 
@@ -287,7 +288,7 @@ describe('a piece of finite length', () => {
       fc.property(
         inTable,
         fc.double({ min: Math.log10(3.6e5), max: Math.log10(5e6), noNaN: true }),
-        fc.double({ min: 0, max: 9, noNaN: true }),
+        between(0, 9),
         fc.double({ min: 0.5, max: 200, noNaN: true }),
         fc.double({ min: 0.75, max: 1, noNaN: true }),
         (ratio, exponent, degrees, A, e) => {
@@ -313,10 +314,11 @@ describe('a piece of finite length', () => {
       fc.property(
         inTable,
         logReInTable,
-        fc.double({ min: 0, max: 180, noNaN: true }),
+        between(0, 180),
         fc.double({ min: 0.3, max: 250, noNaN: true }),
         (ratio, exponent, degrees, A) => {
-          const step = 1e-7;
+          // Past the peak of lift a short piece loses more than 10 per unit of ln A: a step this small tells it from a jump.
+          const step = 1e-8;
           const here = at(ratio, 10 ** exponent, degrees, 'laminar', A);
           const turned = at(ratio, 10 ** exponent, Math.min(degrees + step, 180), 'laminar', A);
           const longer = at(ratio, 10 ** exponent, degrees, 'laminar', A * (1 + step));
@@ -390,7 +392,7 @@ describe('a piece of finite length', () => {
       fc.property(
         inTable,
         logReInTable,
-        fc.double({ min: 0, max: 90, noNaN: true }),
+        between(0, 90),
         fc.double({ min: 0.3, max: 100, noNaN: true }),
         (ratio, exponent, degrees, A) => {
           const found = effective(ratio, 10 ** exponent, degrees, A);

@@ -7,6 +7,7 @@ import {
   type RoundBarDrag,
 } from '../../src/physics/section/roundBar';
 import { roundBarNodes, roundBarReynoldsRange } from '../../src/physics/section/roundBarTable';
+import { between } from './arbitraries';
 
 const roughnesses = [0, 1e-6, 1e-5, 3e-5, 1e-4, 5e-4, 2e-3, 1e-2, 5e-2];
 const cosines = [1, 0.9, Math.SQRT1_2, 0.6, 0.5, 0.2, 0];
@@ -82,9 +83,9 @@ describe('round bar', () => {
   it('low <= best <= high, all above zero, at any Reynolds number, roughness and inclination', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: -2, max: 9, noNaN: true }),
+        between(-2, 9),
         fc.double({ min: -8, max: -1, noNaN: true }),
-        fc.double({ min: 0, max: 1, noNaN: true }),
+        between(0, 1),
         (logRe, logRoughness, cosine) => {
           const { low, best, high } = dragAt(10 ** logRe, 10 ** logRoughness, cosine);
           expect(low).toBeGreaterThan(0);

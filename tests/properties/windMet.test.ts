@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { envelopeQuantities, trackPowerOfDragW } from '../../src/physics/envelope/envelopeArithmetic';
 import { metFromTrue, metFromTrueAngle, metFromTrueSpeed } from '../../src/physics/envelope/windMet';
 import { sources } from '../../src/physics/sources';
+import { between } from './arbitraries';
 
 const degree = Math.PI / 180;
 
@@ -20,7 +21,7 @@ describe('the wind that is met', () => {
         fc.double({ min: 5, max: 25, noNaN: true }),
         fc.double({ min: 10 * degree, max: 170 * degree, noNaN: true }),
         // Slower than the wind, so that one apparent wind has the angle, and abaft the beam one true wind the speed.
-        fc.double({ min: 0, max: 0.8, noNaN: true }),
+        between(0, 0.8),
         (trueMs, angle, share) => {
           const met = metFromTrue(trueMs, angle, share * trueMs);
           const bySpeed = metFromTrueSpeed(trueMs, met.angleRad, share * trueMs);

@@ -19,6 +19,7 @@ import {
 import { quantityIn, unitSign } from '../../src/units/printIn';
 import { areUnitsUsual, showIn, shownUnit } from '../../src/units/shownUnits';
 import { definitionOf, isUnit, unitTable, type Unit } from '../../src/units/unitTable';
+import { between } from '../properties/arbitraries';
 
 afterEach(() => {
   showIn(usualUnits);
@@ -56,27 +57,22 @@ describe("the reader's units", () => {
   it.each(everyChoice)('read back as the same $kind from what is printed in $unit', ({ kind, unit }) => {
     choose(kind, unit);
     fc.assert(
-      fc.property(
-        fc.double({ min: -5, max: 5.9, noNaN: true }),
-        fc.boolean(),
-        fc.boolean(),
-        (power, isNegative, isUnitKept) => {
-          const value = (isNegative ? -1 : 1) * Math.max(10 ** power, 2e-3);
-          const valueSi = toSi(value, unit);
-          const text = isUnitKept
-            ? formatQuantity(valueSi, usualUnits[kind])
-            : formatValue(valueSi, usualUnits[kind]);
-          const read = parseQuantity(
-            text.replace('\u2212', '-'),
-            definitionOf(unit).dimension,
-            shownUnit(usualUnits[kind]),
-          );
-          if (read.kind !== 'quantity') throw new Error(read.message);
-          expect(read.unit).toBe(unit);
-          // Half a unit of the third figure.
-          expect(Math.abs(read.valueSi - valueSi)).toBeLessThanOrEqual(0.00501 * Math.abs(valueSi));
-        },
-      ),
+      fc.property(between(-5, 5.9), fc.boolean(), fc.boolean(), (power, isNegative, isUnitKept) => {
+        const value = (isNegative ? -1 : 1) * Math.max(10 ** power, 2e-3);
+        const valueSi = toSi(value, unit);
+        const text = isUnitKept
+          ? formatQuantity(valueSi, usualUnits[kind])
+          : formatValue(valueSi, usualUnits[kind]);
+        const read = parseQuantity(
+          text.replace('\u2212', '-'),
+          definitionOf(unit).dimension,
+          shownUnit(usualUnits[kind]),
+        );
+        if (read.kind !== 'quantity') throw new Error(read.message);
+        expect(read.unit).toBe(unit);
+        // Half a unit of the third figure.
+        expect(Math.abs(read.valueSi - valueSi)).toBeLessThanOrEqual(0.00501 * Math.abs(valueSi));
+      }),
     );
   });
 
@@ -106,7 +102,7 @@ describe("the reader's units", () => {
   it.each(everyChoice)('keep a column of $kind in $unit as fine as in the usual unit', ({ kind, unit }) => {
     choose(kind, unit);
     fc.assert(
-      fc.property(fc.double({ min: -2, max: 5, noNaN: true }), (power) => {
+      fc.property(between(-2, 5), (power) => {
         const largest = 10 ** power;
         const usual = usualUnits[kind];
         const valuesSi = [toSi(largest, usual), toSi(largest / 300, usual)];

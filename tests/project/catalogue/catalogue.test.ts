@@ -13,6 +13,7 @@ import { checkProject } from '../../../src/project/file/openProject';
 import { saveProject } from '../../../src/project/file/saveProject';
 import type { Project, ProjectBoat } from '../../../src/project/file/schema';
 import { projectLedger } from '../../../src/project/ledger/projectLedger';
+import { between } from '../../properties/arbitraries';
 
 function outlined(lengthM: number, beamM: number, mastTopM: number): ProjectBoat {
   return newProject({ name: 'Test', lengthM, beamM, draughtM: 0.2 * lengthM, mastTopM }).boat;
@@ -92,9 +93,9 @@ it('an entry fits any boat that the file allows', () => {
     .record({
       lengthM: fc.double({ min: 1, max: 200, noNaN: true }),
       beamM: fc.double({ min: 0.1, max: 100, noNaN: true }),
-      mastTopM: fc.double({ min: 0, max: 150, noNaN: true }),
-      mastAftM: fc.double({ min: -300, max: 300, noNaN: true }),
-      freeboards: fc.array(fc.double({ min: -5, max: 50, noNaN: true }), { minLength: 3, maxLength: 6 }),
+      mastTopM: between(0, 150),
+      mastAftM: between(-300, 300),
+      freeboards: fc.array(between(-5, 50), { minLength: 3, maxLength: 6 }),
     })
     .map(({ lengthM, beamM, mastTopM, mastAftM, freeboards }) => ({
       ...outlined(lengthM, beamM, mastTopM),
@@ -220,7 +221,7 @@ describe('a new project', () => {
           lengthM: fc.double({ min: 1, max: 200, noNaN: true }),
           beamM: fc.double({ min: 0.1, max: 100, noNaN: true }),
           draughtM: fc.double({ min: 0.05, max: 50, noNaN: true }),
-          mastTopM: fc.double({ min: 0, max: 150, noNaN: true }),
+          mastTopM: between(0, 150),
         }),
         (outline) => {
           expect(saveProject(newProject(outline)).ok).toBe(true);
