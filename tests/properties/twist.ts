@@ -8,7 +8,7 @@ import { trackVector } from '../../src/physics/vector/vector3';
 
 /** A piece in its own wind with the nose that it turns to. */
 function withNose(geometry: MemberGeometry, fitting: FittingInput, state: SailingState) {
-  const setting = settingAt(sideSettings(fitting, state), geometry.middleY, state);
+  const setting = settingAt(sideSettings(fitting, state.tackSign), geometry.middleY, state);
   const nose = { x: 0, y: 0, z: 0 };
   fixedOrTurnedNose(geometry, directionOf(fitting.shape), state, setting, nose);
   return { setting, nose };
