@@ -8,6 +8,7 @@ import { usualTyped, type Bench } from '../../state/benchAddress';
 import { Bench as BenchView } from './Bench';
 import { candidatesOf, chosenOf, conditionIdOf, insteadText, memberOf } from './benchModel';
 import './fairing.css';
+import './fairingTables.css';
 
 interface FairingPlaceProps {
   /** The bench as the address holds it. */
