@@ -5,10 +5,10 @@ import type { ShelfLoadResult } from '../../state/storage/shelfTypes';
 import { openLoaded } from './keeper';
 import { dismissFinding, openDemo, useKeeping, type Finding } from './keeping';
 import { saveToFile } from './saveToFile';
+import { KeepAction, KeepLine } from './KeepLine';
 import { OlderLine } from './OlderLine';
 import { TypedLine } from './TypedLine';
 import { VersionLine } from '../offline/VersionLine';
-import './keepLines.css';
 
 /** Under the running head, in words: what the storage refuses, what another tab did, what the start found. */
 export function KeepLines() {
@@ -42,10 +42,9 @@ function StatusLine({ status }: { readonly status: SaveStatus }) {
   if (status.kind === 'conflict') return <ConflictLine line={line} isRemoved={status.theirs === null} />;
   if (status.kind !== 'failed' && status.kind !== 'unkept') return null;
   return (
-    <div className="keep-line">
-      <p>{line}.</p>
+    <KeepLine words={`${line}.`}>
       <Action words="Save to a file" onAct={saveToFile} />
-    </div>
+    </KeepLine>
   );
 }
 
@@ -59,18 +58,16 @@ function ConflictLine({ line, isRemoved }: ConflictLineProps) {
   if (keeper === null) return null;
   const { autosaver } = keeper;
   return (
-    <div className="keep-line">
-      <p>
-        {line}. What you have here is not written over it
-        {isRemoved ? '.' : ': keep yours beside it as a copy, or take the other tab’s.'}
-      </p>
+    <KeepLine
+      words={`${line}. What you have here is not written over it${isRemoved ? '.' : ': keep yours beside it as a copy, or take the other tab’s.'}`}
+    >
       <Action words="Keep mine as a copy" onAct={() => void autosaver.keepMine().then(openLoaded)} />
       {isRemoved ? (
         <Action words="Let it go" onAct={() => void letGo(autosaver.takeTheirs())} />
       ) : (
         <Action words="Take theirs" onAct={() => void autosaver.takeTheirs().then(openLoaded)} />
       )}
-    </div>
+    </KeepLine>
   );
 }
 
@@ -85,8 +82,7 @@ type SaidFinding = Exclude<Finding, { kind: 'typed' | 'version' | 'older' }>;
 
 function FindingLine({ finding }: { readonly finding: SaidFinding }) {
   return (
-    <div className="keep-line">
-      <p>{wordsOf(finding)}</p>
+    <KeepLine words={wordsOf(finding)}>
       <FindingAction finding={finding} />
       <Action
         words="Dismiss"
@@ -94,7 +90,7 @@ function FindingLine({ finding }: { readonly finding: SaidFinding }) {
           dismissFinding(finding);
         }}
       />
-    </div>
+    </KeepLine>
   );
 }
 
@@ -134,9 +130,5 @@ function FindingAction({ finding }: { readonly finding: SaidFinding }) {
 
 function Action({ words, onAct }: { readonly words: string; readonly onAct: () => void }) {
   const hasProject = useAppStore((state) => state.project !== null);
-  return (
-    <button type="button" className="plain-action" disabled={!hasProject} onClick={onAct}>
-      {words}
-    </button>
-  );
+  return <KeepAction words={words} onAct={onAct} disabled={!hasProject} />;
 }

@@ -1,5 +1,6 @@
 import { currentVersion } from '../../project/file/schema';
 import { useAppStore } from '../../state/appStore';
+import { KeepAction, KeepLine } from './KeepLine';
 import { dismissFinding, type Finding } from './keeping';
 
 interface OlderLineProps {
@@ -12,21 +13,22 @@ export function OlderLine({ finding }: OlderLineProps) {
   const isOpen = useAppStore((state) => state.opening === opening);
   if (!isOpen) return null;
   return (
-    <div className="keep-line keep-line-quiet">
-      <p>
-        “<bdi>{fileName}</bdi>” opened. It was written in version {opening.upgradedFrom} of the file format
-        and has been brought to version {currentVersion}: no number of it was changed, and what the older
-        version took for granted is now written down. The file on the disk stays as it is.
-      </p>
-      <button
-        type="button"
-        className="plain-action"
-        onClick={() => {
+    <KeepLine
+      isQuiet
+      words={
+        <>
+          “<bdi>{fileName}</bdi>” opened. It was written in version {opening.upgradedFrom} of the file format
+          and has been brought to version {currentVersion}: no number of it was changed, and what the older
+          version took for granted is now written down. The file on the disk stays as it is.
+        </>
+      }
+    >
+      <KeepAction
+        words="Dismiss"
+        onAct={() => {
           dismissFinding(finding);
         }}
-      >
-        Dismiss
-      </button>
-    </div>
+      />
+    </KeepLine>
   );
 }

@@ -1,5 +1,6 @@
 import { useAppStore } from '../../state/appStore';
 import { dropTyped, ownerOf, useTypedTexts, type Owner } from '../../state/typedTexts';
+import { KeepAction, KeepLine } from './KeepLine';
 import { openTyped } from './openTyped';
 
 const longestQuote = 40;
@@ -20,31 +21,29 @@ export function TypedLine() {
   const { path, typed, owner } = first;
   const count = waiting.length === 1 ? '1 field is half-typed' : `${waiting.length} fields are half-typed`;
   return (
-    <div className="keep-line keep-line-quiet">
-      <p>
-        {count}: {typed.label}
-        {ownerWords(owner)}, {quotedText(typed.text)}
-        {waiting.length === 1 ? '.' : ', and others.'}
-      </p>
-      <button
-        type="button"
-        className="plain-action"
-        onClick={() => {
+    <KeepLine
+      isQuiet
+      words={
+        <>
+          {count}: {typed.label}
+          {ownerWords(owner)}, {quotedText(typed.text)}
+          {waiting.length === 1 ? '.' : ', and others.'}
+        </>
+      }
+    >
+      <KeepAction
+        words={waiting.length === 1 ? 'Open it' : 'Open the first'}
+        onAct={() => {
           openTyped(path);
         }}
-      >
-        {waiting.length === 1 ? 'Open it' : 'Open the first'}
-      </button>
-      <button
-        type="button"
-        className="plain-action"
-        onClick={() => {
+      />
+      <KeepAction
+        words="Let the text go"
+        onAct={() => {
           dropTyped(path);
         }}
-      >
-        Let the text go
-      </button>
-    </div>
+      />
+    </KeepLine>
   );
 }
 

@@ -1,3 +1,4 @@
+import { KeepAction, KeepLine } from '../keep/KeepLine';
 import { dismissFinding, useKeeping, type Finding } from '../keep/keeping';
 import { saveToFile } from '../keep/saveToFile';
 import { useOffline } from './offline';
@@ -13,16 +14,18 @@ export function VersionLine({ finding }: { readonly finding: Finding }) {
   const isRefused = useKeeping((state) => isUnsaved(state.keeper, state.status));
   const registration = useOffline((state) => state.registration);
   return (
-    <div className="keep-line keep-line-quiet">
-      <p>
-        {isRefused
+    <KeepLine
+      isQuiet
+      words={
+        isRefused
           ? 'A new version of Windtoll is ready. This browser has not saved your work: save it to a file before you reload.'
-          : 'A new version of Windtoll is ready. Your work is saved in this browser; reload to use it.'}
-      </p>
+          : 'A new version of Windtoll is ready. Your work is saved in this browser; reload to use it.'
+      }
+    >
       {isRefused ? (
         <>
-          <Action words="Save to a file" onAct={saveToFile} />
-          <Action
+          <KeepAction words="Save to a file" onAct={saveToFile} />
+          <KeepAction
             words="Reload anyway"
             onAct={() => {
               callWaiting(registration, reload);
@@ -30,22 +33,14 @@ export function VersionLine({ finding }: { readonly finding: Finding }) {
           />
         </>
       ) : (
-        <Action words="Reload into it" onAct={() => void reloadInto(registration, keeper, reload)} />
+        <KeepAction words="Reload into it" onAct={() => void reloadInto(registration, keeper, reload)} />
       )}
-      <Action
+      <KeepAction
         words="Later"
         onAct={() => {
           dismissFinding(finding);
         }}
       />
-    </div>
-  );
-}
-
-function Action({ words, onAct }: { readonly words: string; readonly onAct: () => void }) {
-  return (
-    <button type="button" className="plain-action" onClick={onAct}>
-      {words}
-    </button>
+    </KeepLine>
   );
 }
