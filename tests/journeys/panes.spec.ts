@@ -187,3 +187,24 @@ test('on a phone no pane and no dialog is wider than the page', async ({ page })
   await expect(dialog.getByLabel('Draught')).toBeVisible();
   await expectNoSideways(page, 'New project');
 });
+
+for (const viewport of [
+  { width: 1440, height: 900 },
+  { width: 1280, height: 720 },
+]) {
+  test(`panes scroll and the page does not, at ${viewport.width} × ${viewport.height}`, async ({ page }) => {
+    await page.setViewportSize(viewport);
+    await openDemo(page);
+    const pageHeight = () => page.evaluate(() => document.documentElement.scrollHeight);
+    for (const name of ['Picture', 'Edit', 'Plan', 'Condition', 'Methods', 'Working']) {
+      await page.locator('.side-words').getByText(name, { exact: true }).click();
+      await expect(page.locator('.working-place').getByRole('heading').first()).toBeVisible();
+      expect(await pageHeight(), name).toBe(viewport.height);
+    }
+    for (const name of ['Fairing bench', 'Envelope check', 'Survey']) {
+      await page.getByRole('link', { name, exact: true }).click();
+      await expect(page.locator('.other-place').getByRole('heading').first()).toBeVisible();
+      expect(await pageHeight(), name).toBe(viewport.height);
+    }
+  });
+}
