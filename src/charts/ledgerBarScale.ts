@@ -16,8 +16,9 @@ export interface BarSides {
 export interface AxisTick {
   readonly x: number;
   readonly powerW: number;
-  /** The number alone; the last one carries a short unit; empty where there is no room. Centred on the mark. */
+  /** The number alone; the last one carries a short unit; empty where there is no room. */
   readonly label: string;
+  readonly anchor: 'middle' | 'end';
 }
 
 /** The one scale of a column of bars, from 0: watts to pixels, with the marks of its axis. */
@@ -31,6 +32,8 @@ export interface PowerScale {
 /** Room at both ends, so that an end stroke of a spread is never cut. */
 const marginPx = 3;
 const labelGapPx = 3;
+/** A mark closer to the right end than this, px, has its label to the left of it, or it would be cut. */
+const endRoomPx = 16;
 /** From here up the axis counts in kilowatts. */
 const kilowattsFromW = 2000;
 
@@ -83,10 +86,12 @@ function axisTicks(
   const sign = unitSign(unit);
   const ending = sign.length > mostUnitLetters ? '' : `\u00a0${sign}`;
   const values = ticks(from, to, wanted);
-  const marks = values.map((value, i) => {
+  const marks = values.map((value, i): AxisTick => {
     const powerW = toSi(value, unit);
+    const x = xOf(powerW);
     const digits = value === 0 ? '0' : valueIn(powerW, unit, { decimals });
-    return { x: xOf(powerW), powerW, label: i === values.length - 1 ? digits + ending : digits };
+    const label = i === values.length - 1 ? digits + ending : digits;
+    return { x, powerW, label, anchor: x > widthPx - endRoomPx ? 'end' : 'middle' };
   });
   return withoutCollisions(marks);
 }
@@ -97,7 +102,7 @@ function withoutCollisions(ticks: readonly AxisTick[]): readonly AxisTick[] {
   return [...ticks]
     .reverse()
     .map((tick) => {
-      const { left, right } = labelBox({ lines: [tick.label], x: tick.x, y: 0, anchor: 'middle' });
+      const { left, right } = labelBox({ lines: [tick.label], x: tick.x, y: 0, anchor: tick.anchor });
       if (right + labelGapPx > freeUpTo) return { ...tick, label: '' };
       freeUpTo = left;
       return tick;

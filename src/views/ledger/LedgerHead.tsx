@@ -80,15 +80,12 @@ const hiddenNames: Partial<Record<ColumnId, string>> = {
   savingSpread: 'of the saving',
 };
 
-/** A mark closer to the right end than this, px, has its label to the left of it, or it would be cut. */
-const endRoomPx = 16;
-
 /** The marks of the bars' scale. The numbers stand in the rows, so a screen reader passes the axis by. */
 export function AxisLabels({ scale: { ticks, widthPx } }: { readonly scale: PowerScale }) {
   return (
     <svg className="bar-axis" width={widthPx} height={14} aria-hidden="true">
-      {ticks.map(({ x, label }) => (
-        <text key={x} x={x} y={11} textAnchor={x > widthPx - endRoomPx ? 'end' : 'middle'}>
+      {ticks.map(({ x, label, anchor }) => (
+        <text key={x} x={x} y={11} textAnchor={anchor}>
           {label}
         </text>
       ))}

@@ -8,6 +8,7 @@ import { resultOfPower } from './builders';
 /** 100 pixels for 0 to 94 W between margins of 3: one pixel is one watt, zero lies at 3. */
 const widest = { before: resultOfPower(94), after: resultOfPower(94) };
 const scale = trackPowerScale([widest], 100);
+const none = resultOfPower(0);
 
 function stretches(bar: LedgerBarGeometry): (readonly [string, number, number])[] {
   return bar.segments.map(({ kind, x, widthPx }) => [kind, round(x), round(x + widthPx)] as const);
@@ -114,6 +115,14 @@ describe('the scale of the bars', () => {
     const { ticks } = trackPowerScale([{ before: resultOfPower(1900), after: resultOfPower(0) }], 90);
     expect(ticks.at(-1)?.label).toMatch(/W$/);
     expect(ticks.some(({ label }) => label === '')).toBe(true);
+  });
+
+  it('keeps the labels apart that stand to the left of their marks', () => {
+    // The mark of 20 kW lies next to the right end, and its label reaches back to that of 15 kW.
+    const { ticks } = trackPowerScale([{ before: resultOfPower(18700, 2000, -3900), after: none }], 110);
+    expect(ticks.map(({ label }) => label)).toEqual(['0', '5', '10', '', '20\u00a0kW']);
+    expect(ticks.at(-1)?.anchor).toBe('end');
+    expect(ticks[1]?.anchor).toBe('middle');
   });
 
   it('still stands when there is nothing to show', () => {
