@@ -1,12 +1,15 @@
 import { useEffect, useRef, type RefObject } from 'react';
 import { rowButton } from './useLedgerKeys';
 
-/** Scrolls to a row that was selected elsewhere, as by a word of another pane; what is in sight stays where it is. */
+/**
+ * Scrolls to a row that was selected elsewhere, as by a word of another pane, and to the selected one when the ledger comes
+ * back from another place; what is in sight stays where it is.
+ */
 export function useShownSelection(
   tableRef: RefObject<HTMLTableElement | null>,
   selectedId: string | null,
 ): void {
-  const lastId = useRef(selectedId);
+  const lastId = useRef<string | null>(null);
   useEffect(() => {
     if (selectedId === lastId.current) return;
     lastId.current = selectedId;
