@@ -4,9 +4,11 @@ import type { EnvelopeMismatch } from './envelopeCheck';
 import { offBy } from './handbookWords';
 import type { WorkedEnvelope } from './workOut';
 
+/** How far off, in a sentence; none beside nothing, which is off by no factor and has no sign. */
 function difference(givenSi: number, computedSi: number): string {
+  if (givenSi === 0 || computedSi === 0) return '';
   const isComparable = givenSi > 0 && computedSi > 0;
-  return isComparable ? `It is ${offBy(givenSi, computedSi)}.` : 'The two differ in sign.';
+  return isComparable ? ` It is ${offBy(givenSi, computedSi)}.` : ' The two differ in sign.';
 }
 
 function mismatch(id: ClaimId, envelope: WorkedEnvelope): EnvelopeMismatch[] {
@@ -18,7 +20,7 @@ function mismatch(id: ClaimId, envelope: WorkedEnvelope): EnvelopeMismatch[] {
   const { valueSi: computedSi, fromFieldIds, show } = route;
   const given = quantityIn(givenSi, unit);
   const computed = quantityIn(computedSi, unit);
-  const sentence = `${given} does not follow: ${show} is ${computed}. ${difference(givenSi, computedSi)}`;
+  const sentence = `${given} does not follow: ${show} is ${computed}.${difference(givenSi, computedSi)}`;
   return [{ fieldId: id, fromFieldIds, givenSi, computedSi, unit, sentence }];
 }
 

@@ -7,6 +7,7 @@ import {
   readCounts,
   readLengths,
   setAsideAmbiguous,
+  setAsideFractions,
   setAsidePressures,
   setAsideRanges,
   setAsideWorking,
@@ -56,6 +57,7 @@ export function readScribble(text: string): ScribbleReading {
   const draft = draftOf(tokensOf(text.slice(0, longestScribble)));
   setAsideAmbiguous(draft);
   setAsideRanges(draft);
+  setAsideFractions(draft);
   setAsidePressures(draft);
   setAsideWorking(draft);
   readChoices(draft);

@@ -24,6 +24,16 @@ export function setAsideRanges(draft: Draft): void {
   });
 }
 
+/** "1/4 in" is no 4 in. What has a unit before the stroke is no fraction. */
+export function setAsideFractions(draft: Draft): void {
+  draft.tokens.forEach((token, i) => {
+    const over = numberOf(draft.tokens[i - 1]);
+    const isBetween = over?.unit === null && numberOf(draft.tokens[i + 1]) !== null;
+    if (token.text !== '/' || !isBetween || draft.taken.has(i - 1)) return;
+    puzzle(draft, i - 1, i + 1, 'A fraction: write it with a decimal point, such as 0.25 in for 1/4 in.');
+  });
+}
+
 const isWorking =
   'Worked out on the paper: only the answer is read, after the equals sign and with its unit.';
 

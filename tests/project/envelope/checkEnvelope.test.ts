@@ -94,6 +94,13 @@ describe('a slip in otherwise right numbers', () => {
     expect(check.slips.length).toBeLessThanOrEqual(3);
   });
 
+  it('says of a power of nothing that it does not follow, and no factor or sign', () => {
+    const { mismatches } = checkOf({ ...posts, force: '14.5 N', power: '0 W' });
+    expect(mismatches.map(({ sentence }) => sentence)).toEqual([
+      '0\u00a0W does not follow: 14.5\u00a0N × 12.0\u00a0m/s is 174\u00a0W.',
+    ]);
+  });
+
   it('is not named when the numbers do not fit it: then it is said that they do not follow, and no more', () => {
     const { mismatches, slips, slipLead, summary } = checkOf({ ...posts, force: '14.5 N', power: '190 W' });
     expect(mismatches.map(({ fieldId, fromFieldIds }) => [fieldId, fromFieldIds])).toEqual([

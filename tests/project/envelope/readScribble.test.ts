@@ -49,6 +49,7 @@ describe('a scribble', () => {
       { shape: 'rectangularBar', width: '40 mm', depth: '80 mm', length: '2 m' },
     ],
     ['wind 12', { speed: '12' }],
+    ['pole 25 mm/3 m', { shape: 'roundBar', width: '25 mm', length: '3 m' }],
   ])('“%s” fills its fields', (text, texts) => {
     const reading = readScribble(text);
     expect(reading.texts).toEqual(texts);
@@ -59,6 +60,8 @@ describe('a scribble', () => {
     ['16 gizmos', 'gizmos', 'not a word that is known', {}],
     ['20 kn, 12 m/s', '12 m/s', 'Wind speed has a value already: 20 kn.', { speed: '20 kn' }],
     ['20-40 kn', '20-40 kn', 'A range', {}],
+    ['pole 1/4 in, 3 ft long', '1/4 in', 'A fraction', { shape: 'roundBar', length: '3 ft' }],
+    ['2 1/4 in poles', '1/4 in', 'A fraction', { shape: 'roundBar' }],
     ['1,200 N', '1,200 N', 'two ways', {}],
     ['r = 25 mm', 'r = 25 mm', 'type the diameter', {}],
     ['25 mm radius, 0.7 m long', '25 mm radius', 'type the diameter', { length: '0.7 m' }],
