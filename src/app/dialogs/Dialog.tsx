@@ -7,14 +7,22 @@ interface DialogProps {
   readonly children: ReactNode;
 }
 
-/** A native dialog over the page: it holds the focus, closes with Escape and gives the focus back. */
+/**
+ * A native dialog over the page: it holds the focus, closes with Escape and gives the focus back. One with a form begins
+ * in its first field, whose text is selected to be typed over; Enter would close it elsewhere.
+ */
 export function Dialog({ title, onClose, children }: DialogProps) {
   const ref = useRef<HTMLDialogElement>(null);
   const titleId = useId();
   // Before the next paint, and on the way out before the element goes: a dialog gives the focus back when it closes.
   useLayoutEffect(() => {
     const dialog = ref.current;
-    if (dialog?.open === false) dialog.showModal();
+    if (dialog?.open === false) {
+      dialog.showModal();
+      const first = dialog.querySelector<HTMLInputElement>('form input[type="text"]');
+      first?.focus();
+      first?.select();
+    }
     return () => {
       dialog?.close();
     };

@@ -22,6 +22,13 @@ function put(name: string, text: string): void {
 }
 
 describe('the dialog for a new project', () => {
+  it('begins in its first field, whose text is selected to be typed over', () => {
+    render(<NewProjectDialog />);
+    const name = field('Name');
+    expect(document.activeElement).toBe(name);
+    expect([name.selectionStart, name.selectionEnd]).toEqual([0, name.value.length]);
+  });
+
   it('has what was typed, and half-typed, when it is opened again, until the project is made', () => {
     const { unmount } = render(<NewProjectDialog />);
     put('Name', 'Marlow trial');
