@@ -9,8 +9,12 @@
  *                                   that the count steps over
  *     --nearest=6                   the six nearest test files only: quicker, and can only count too many survivors
  *     --again                       once more the survivors that equivalents.ts gives no reason for, after a test was added
+ *     --survivors                   the survivors of the survey that is kept, found again by their line, and no others
+ *     --patience=300                seconds until a constant counts as one that sends a loop round for ever
  *     --fresh                       counts what is tried now apart: gaps that others showed have been closed by now
  *     --record                      writes tests/faults/faultSurvey.json, which docs/validation.md is written from
+ *     --onto                        with --record: keeps of that survey the files of which nothing was tried here, and the
+ *                                   counts of those of which less was tried, with the same text, than it counts
  */
 import { fork, type ChildProcess } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -19,13 +23,14 @@ import { join } from 'node:path';
 import { whyEquivalent } from './equivalents';
 import type { FaultAnswer, FaultJob } from './faultWorker';
 import { everyNth, literalsOf, type Literal } from './literals';
+import { ontoSurvey } from './ontoSurvey';
 import { relatedTests } from './relatedTests';
-import { surveyPath, type FaultSurvey, type FileSurvey, type Finding } from './survey';
+import { readSurvey, surveyPath, type FaultSurvey, type FileSurvey, type Finding } from './survey';
 
 const root = join(import.meta.dirname, '../..');
 const reportPath = join(root, 'reports/faults.json');
 /** A constant that sends a loop round for ever is noticed by the clock. */
-const patienceMs = 300_000;
+const patienceMs = 1000 * Number(option('patience') ?? 300);
 
 /** By file: the hash of the text that was tried, and what was found at each place. */
 type Report = Record<string, { hash: string; findings: Finding[] }>;
@@ -118,15 +123,30 @@ function isGap(finding: Finding | undefined): boolean {
   return finding?.noticedBy === null && whyEquivalent(finding) === null;
 }
 
+/** A survivor that is kept stands at its place still; or, where its file has changed, all like it in the same line. */
+function keptSurvivors(open: readonly Literal[]): Literal[] {
+  const found = (readSurvey()?.survivors ?? []).flatMap(({ file, from, text, context }) => {
+    const alike = open.filter(
+      (literal) => literal.file === file && literal.text === text && literal.context === context,
+    );
+    const same = alike.filter((literal) => literal.from === from);
+    return same.length > 0 ? same : alike;
+  });
+  return open.filter((literal) => found.includes(literal));
+}
+
 /** Constants of the sample that have not been tried; or, again, the gaps. */
 function jobs(report: Report): Literal[] {
   const again = process.argv.includes('--again');
   const known = ({ file, from }: Literal): Finding | undefined =>
     report[file]?.findings.find((finding) => finding.from === from);
   const open = openConstants();
+  const sample = process.argv.includes('--survivors')
+    ? keptSurvivors(open)
+    : everyNth(open, Number(option('every') ?? 1));
   const wanted = again
     ? open.filter((literal) => isGap(known(literal)))
-    : everyNth(open, Number(option('every') ?? 1)).filter((literal) => known(literal) === undefined);
+    : sample.filter((literal) => known(literal) === undefined);
   return wanted.slice(0, Number(option('limit') ?? Infinity));
 }
 
@@ -144,24 +164,36 @@ function keep(report: Report, { file, line, from, text, context }: Literal, noti
 }
 
 function surveyOf(report: Report): FaultSurvey {
-  const files = Object.entries(report).map(([file, { findings }]): FileSurvey => {
+  const files = Object.entries(report).map(([file, { hash, findings }]): FileSurvey => {
     const literals = literalsOf(file, textOf(file));
     const excluded = literals.filter((literal) => literal.excluded !== null).length;
+    const fresh = findings.filter(({ freshNoticed }) => freshNoticed !== undefined);
+    const freshNoticed = fresh.filter((finding) => finding.freshNoticed).length;
     return {
       file,
+      hash,
       constants: literals.length,
       excluded,
       tried: findings.length,
       noticed: findings.filter(({ noticedBy }) => noticedBy !== null).length,
+      ...(fresh.length === 0 ? {} : { fresh: { tried: fresh.length, noticed: freshNoticed } }),
     };
   });
-  const all = Object.values(report).flatMap(({ findings }) => findings);
-  const fresh = all.filter(({ freshNoticed }) => freshNoticed !== undefined);
   return {
-    fresh: { tried: fresh.length, noticed: fresh.filter(({ freshNoticed }) => freshNoticed).length },
     files: files.filter(({ constants }) => constants > 0),
-    survivors: all.filter(({ noticedBy }) => noticedBy === null),
+    survivors: triedIn(report).filter(({ noticedBy }) => noticedBy === null),
   };
+}
+
+function triedIn(report: Report): Finding[] {
+  return Object.values(report).flatMap(({ findings }) => findings);
+}
+
+/** What was found here alone, or laid onto the survey that is kept. */
+function surveyToKeep(report: Report): FaultSurvey {
+  const now = surveyOf(report);
+  const kept = process.argv.includes('--onto') ? readSurvey() : null;
+  return kept === null ? now : ontoSurvey(kept, now, triedIn(report));
 }
 
 function summary({ files }: FaultSurvey): string {
@@ -202,9 +234,11 @@ async function run(): Promise<void> {
     );
   }
   worker?.kill();
-  const survey = surveyOf(report);
-  console.log(summary(survey));
-  if (process.argv.includes('--record')) writeFileSync(surveyPath, `${JSON.stringify(survey, null, 2)}\n`);
+  console.log(`here: ${summary(surveyOf(report))}`);
+  if (!process.argv.includes('--record')) return;
+  const survey = surveyToKeep(report);
+  console.log(`kept: ${summary(survey)}`);
+  writeFileSync(surveyPath, `${JSON.stringify(survey, null, 2)}\n`);
 }
 
 // A worker whose parent has gone ends by itself.

@@ -17,16 +17,18 @@ export interface Finding {
 /** Constants of one file: in all, tried, noticed. */
 export interface FileSurvey {
   readonly file: string;
+  /** Of the text that was tried. */
+  readonly hash: string;
   readonly constants: number;
   readonly excluded: number;
   readonly tried: number;
   readonly noticed: number;
+  /** Those among them that were drawn after the gaps that others showed had been closed; what was added for them is not counted. */
+  readonly fresh?: { readonly tried: number; readonly noticed: number };
 }
 
 /** What a run found, kept with the project so that the validation page can tell it. */
 export interface FaultSurvey {
-  /** Of constants drawn after the gaps that others showed had been closed; what was added for them is not counted. */
-  readonly fresh: { readonly tried: number; readonly noticed: number };
   readonly files: readonly FileSurvey[];
   readonly survivors: readonly Finding[];
 }

@@ -30,7 +30,11 @@ function lineOf(what: string, files: readonly FileSurvey[]): string {
 }
 
 /** What the sample says of the constants that are not in it. */
-function forTheWhole({ fresh }: FaultSurvey): string[] {
+function forTheWhole({ files }: FaultSurvey): string[] {
+  const fresh = {
+    tried: sumOf(files, (file) => file.fresh?.tried ?? 0),
+    noticed: sumOf(files, (file) => file.fresh?.noticed ?? 0),
+  };
   const closed =
     'Tests were added where the first tries showed gaps, so that these shares flatter what was not tried.';
   if (fresh.tried === 0) return [closed];
