@@ -158,17 +158,20 @@ describe('a body', () => {
     expect(memberOf(half).heightM).toBeCloseTo(0.2, 12);
   });
 
-  it('between its axes is doubted by -15 and +25 %, fully at 45 deg and not at all on an axis', () => {
-    const at = (degrees: number) => {
+  it('between its axes is doubted by -15 and +25 %, fully at 45 deg, no more among all three and not at all on an axis', () => {
+    const at = (degrees: number, heelDeg = 0) => {
       const angleFromCourseRad = (degrees * Math.PI) / 180;
       const wind = { kind: 'true', speedMs: windMs, heightM: 10, angleFromCourseRad } as const;
-      const { deployed, doubts } = evaluate(standing(box, 0.8), conditionOf({ wind }));
+      const condition = conditionOf({ wind, heelRad: (heelDeg * Math.PI) / 180 });
+      const { deployed, doubts } = evaluate(standing(box, 0.8), condition);
       const doubt = doubts.find(({ id }) => id === 'coefficient:bluffBody:off-axis');
       const share = (change: number | undefined) => (change ?? NaN) / deployed.dragAgainstTrackN;
       return [share(doubt?.down.dragAgainstTrackN), share(doubt?.up.dragAgainstTrackN)] as const;
     };
     expect(at(45)[0]).toBeCloseTo(-0.15, 12);
     expect(at(45)[1]).toBeCloseTo(0.25, 12);
+    expect(at(50, 35)[0]).toBeCloseTo(-0.15, 12);
+    expect(at(50, 35)[1]).toBeCloseTo(0.25, 12);
     expect(at(0)[0]).toBeCloseTo(0, 12);
     expect(at(15)[1]).toBeCloseTo(0.25 * Math.sin(Math.PI / 6) ** 2, 12);
   });
