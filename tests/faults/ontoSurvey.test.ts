@@ -3,7 +3,8 @@ import { ontoSurvey } from './ontoSurvey';
 import type { FaultSurvey, FileSurvey, Finding } from './survey';
 
 function counts(file: string, hash: string, tried: number, noticed: number): FileSurvey {
-  return { file, hash, constants: 20, excluded: 4, tried, noticed };
+  const triedBy = tried === 0 ? null : hash === 'old' ? '2026-11-26' : '2026-11-27';
+  return { file, hash, triedBy, constants: 20, excluded: 4, tried, noticed };
 }
 
 function finding(file: string, from: number, noticedBy: string | null): Finding {

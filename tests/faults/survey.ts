@@ -19,6 +19,8 @@ export interface FileSurvey {
   readonly file: string;
   /** Of the text that was tried. */
   readonly hash: string;
+  /** Day by which its tries had been made, as 2026-11-26; null when nothing was tried. */
+  readonly triedBy: string | null;
   readonly constants: number;
   readonly excluded: number;
   readonly tried: number;

@@ -45,6 +45,9 @@ function forTheWhole({ files }: FaultSurvey): string[] {
   ];
 }
 
+/** The later tries are of properties that draw by `between` of tests/properties/arbitraries.ts. */
+const lastDayOfDrawsByBits = '2026-11-26';
+
 function found(survey: FaultSurvey): string[] {
   const { files, survivors } = survey;
   const tried = sumOf(files, (file) => file.tried);
@@ -63,14 +66,19 @@ function found(survey: FaultSurvey): string[] {
     '',
     ...forTheWhole(survey),
     '',
+    'The last column is the day by which the constants of a file had been tried. Files that changed after that were tried anew; the others',
+    `stand as they were recorded. Until ${lastDayOfDrawsByBits} the properties drew their numbers by bits, mostly next to zero where a range holds`,
+    'it; since then evenly over their ranges.',
+    '',
     ...table(
-      ['file', 'constants', 'left alone', 'tried', 'noticed'],
-      files.map(({ file, constants, excluded, tried: count, noticed: caught }) => [
+      ['file', 'constants', 'left alone', 'tried', 'noticed', 'tried by'],
+      files.map(({ file, constants, excluded, tried: count, noticed: caught, triedBy }) => [
         file,
         String(constants),
         String(excluded),
         String(count),
         String(caught),
+        triedBy ?? '',
       ]),
     ),
     '',
