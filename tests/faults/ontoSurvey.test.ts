@@ -7,12 +7,16 @@ function counts(file: string, hash: string, tried: number, noticed: number): Fil
   return { file, hash, triedBy, constants: 20, excluded: 4, tried, noticed };
 }
 
-function finding(file: string, from: number, noticedBy: string | null): Finding {
-  return { file, line: 1, from, text: '1', context: `const at${from} = 1;`, noticedBy };
+function finding(file: string, from: number, noticedBy: string | null, triedOn = '2026-11-27'): Finding {
+  return { file, line: 1, from, text: '1', context: `const at${from} = 1;`, noticedBy, triedOn };
 }
 
 const test = 'tests/properties/some.test.ts';
-const survivors = [finding('a.ts', 10, null), finding('a.ts', 30, null), finding('b.ts', 5, null)];
+const survivors = [
+  finding('a.ts', 10, null, '2026-11-26'),
+  finding('a.ts', 30, null, '2026-11-26'),
+  finding('b.ts', 5, null, '2026-11-26'),
+];
 const kept: FaultSurvey = {
   files: [
     { ...counts('a.ts', 'old', 6, 4), fresh: { tried: 3, noticed: 2 } },
@@ -46,7 +50,7 @@ describe('a survey laid onto the one that is kept', () => {
     const tried = [finding('a.ts', 11, null), finding('a.ts', 12, test)];
     const merged = onto({ 'a.ts': 'new', 'b.ts': 'old' }, tried);
     expect(merged.files).toEqual([counts('a.ts', 'new', 2, 1), counts('b.ts', 'old', 2, 1)]);
-    expect(merged.survivors).toEqual([tried[0], finding('b.ts', 5, null)]);
+    expect(merged.survivors).toEqual([tried[0], survivors[2]]);
   });
 
   it('takes a survivor away that was noticed this time, and counts no try twice', () => {
@@ -57,7 +61,7 @@ describe('a survey laid onto the one that is kept', () => {
       [6, 5],
       [2, 1],
     ]);
-    expect(merged.survivors).toEqual([finding('a.ts', 30, null), finding('b.ts', 5, null)]);
+    expect(merged.survivors).toEqual([survivors[1], tried[1]]);
     expect(ontoSurvey(merged, now(hashes, tried), tried)).toEqual(merged);
   });
 

@@ -32,8 +32,8 @@ const reportPath = join(root, 'reports/faults.json');
 /** A constant that sends a loop round for ever is noticed by the clock. */
 const patienceMs = 1000 * Number(option('patience') ?? 300);
 
-/** By file: the hash of the text that was tried, the day of the last try, and what was found at each place. */
-type Report = Record<string, { hash: string; triedBy: string | null; findings: Finding[] }>;
+/** By file: the hash of the text that was tried, and what was found at each place. */
+type Report = Record<string, { hash: string; findings: Finding[] }>;
 
 function option(name: string): string | null {
   const start = `--${name}=`;
@@ -60,7 +60,7 @@ function readReport(): Report {
   const current = sourceFiles().map((file): [string, Report[string]] => {
     const hash = hashOf(textOf(file));
     const known = report[file];
-    return [file, known?.hash === hash ? known : { hash, triedBy: null, findings: [] }];
+    return [file, known?.hash === hash ? known : { hash, findings: [] }];
   });
   return Object.fromEntries(current);
 }
@@ -153,19 +153,28 @@ function jobs(report: Report): Literal[] {
 function keep(report: Report, { file, line, from, text, context }: Literal, noticedBy: string | null): void {
   const entry = report[file];
   if (entry === undefined) throw new Error(`${file} is not in the report`);
-  entry.triedBy = new Date().toISOString().slice(0, 10);
+  const triedOn = new Date().toISOString().slice(0, 10);
   const before = entry.findings.find((finding) => finding.from === from);
   const isFresh = before === undefined && process.argv.includes('--fresh');
   const freshNoticed = isFresh ? noticedBy !== null : before?.freshNoticed;
   entry.findings = [
     ...entry.findings.filter((finding) => finding !== before),
-    { file, line, from, text, context, noticedBy, ...(freshNoticed === undefined ? {} : { freshNoticed }) },
+    {
+      file,
+      line,
+      from,
+      text,
+      context,
+      noticedBy,
+      triedOn,
+      ...(freshNoticed === undefined ? {} : { freshNoticed }),
+    },
   ].sort((a, b) => a.from - b.from);
   writeReport(report);
 }
 
 function surveyOf(report: Report): FaultSurvey {
-  const files = Object.entries(report).map(([file, { hash, triedBy, findings }]): FileSurvey => {
+  const files = Object.entries(report).map(([file, { hash, findings }]): FileSurvey => {
     const literals = literalsOf(file, textOf(file));
     const excluded = literals.filter((literal) => literal.excluded !== null).length;
     const fresh = findings.filter(({ freshNoticed }) => freshNoticed !== undefined);
@@ -173,7 +182,11 @@ function surveyOf(report: Report): FaultSurvey {
     return {
       file,
       hash,
-      triedBy,
+      triedBy:
+        findings
+          .map(({ triedOn }) => triedOn)
+          .sort()
+          .at(-1) ?? null,
       constants: literals.length,
       excluded,
       tried: findings.length,

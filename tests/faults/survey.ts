@@ -10,6 +10,8 @@ export interface Finding {
   readonly context: string;
   /** The test file that noticed, `timeout`, or null for a survivor. */
   readonly noticedBy: string | null;
+  /** Day of the last try, as 2026-11-26. */
+  readonly triedOn: string;
   /** Of a constant drawn after the gaps that others showed had been closed: whether it was noticed at the first try. */
   readonly freshNoticed?: boolean;
 }
@@ -19,7 +21,7 @@ export interface FileSurvey {
   readonly file: string;
   /** Of the text that was tried. */
   readonly hash: string;
-  /** Day by which its tries had been made, as 2026-11-26; null when nothing was tried. */
+  /** Day by which its tries had been made; null when nothing was tried. */
   readonly triedBy: string | null;
   readonly constants: number;
   readonly excluded: number;

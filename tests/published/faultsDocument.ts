@@ -85,12 +85,13 @@ function found(survey: FaultSurvey): string[] {
     'Survivors, those that cannot be noticed among them:',
     '',
     ...table(
-      ['file', 'constant', 'line', 'why'],
+      ['file', 'constant', 'line', 'why', 'tried on'],
       survivors.map((survivor) => [
         survivor.file,
         survivor.text,
         `\`${survivor.context.replaceAll('|', '\\|')}\``,
         whyEquivalent(survivor) ?? 'a gap in the tests',
+        survivor.triedOn,
       ]),
     ),
   ];
