@@ -66,9 +66,10 @@ function found(survey: FaultSurvey): string[] {
     '',
     ...forTheWhole(survey),
     '',
-    'The last column is the day by which the constants of a file had been tried. Files that changed after that were tried anew; the others',
-    `stand as they were recorded. Until ${lastDayOfDrawsByBits} the properties drew their numbers by bits, mostly next to zero where a range holds`,
-    'it; since then evenly over their ranges.',
+    'The last column is the day by which the constants of a file had been tried. Files that changed after',
+    `${lastDayOfDrawsByBits} were tried anew, by the same count among them alone, and with what had survived where its line still stands; the`,
+    'others stand as they were recorded, but for their survivors, which were tried again. Until that day the properties drew their numbers by',
+    'bits, mostly next to zero where a range holds it; since then four in five evenly over their ranges.',
     '',
     ...table(
       ['file', 'constants', 'left alone', 'tried', 'noticed', 'tried by'],
@@ -89,7 +90,7 @@ function found(survey: FaultSurvey): string[] {
       survivors.map((survivor) => [
         survivor.file,
         survivor.text,
-        `\`${survivor.context.replaceAll('|', '\\|')}\``,
+        `\`${survivor.context}\``,
         whyEquivalent(survivor) ?? 'a gap in the tests',
         survivor.triedOn,
       ]),
