@@ -7,7 +7,7 @@ const noticedIn = ({ killed, timeout }: MutantCount): number => killed + timeout
 const validIn = (file: MutantCount): number => noticedIn(file) + file.survived + file.noCoverage;
 
 function code(text: string): string {
-  return text === '' ? 'nothing' : `\`${text.replaceAll('|', '\\|').replaceAll('`', '´')}\``;
+  return text === '' ? 'nothing' : `\`${text.replaceAll('`', '´')}\``;
 }
 
 function found({ seed, firstTry, files, survivors }: MutationSurvey): string[] {

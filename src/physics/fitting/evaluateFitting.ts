@@ -2,12 +2,12 @@ import type { ConditionStates } from '../condition/conditionStates';
 import type { SailingState } from '../condition/sailingState';
 import type { DoubtChange } from '../doubt/doubts';
 import type { FittingInput } from './fittingInput';
-import { changeBetween, inputDoubts, itemForces, layFitting, type LaidFitting } from './itemForces';
+import { changeFrom, inputDoubts, itemForces, layFitting, type LaidFitting } from './itemForces';
 import { memberTrace, type MemberTrace } from './memberTrace';
 import { memberReach, type MemberReach } from './memberReach';
 import { noticesOf, type Notice } from './notice';
-import { outcomeOf, zeroOutcome, zeroSums, type Outcome, type Sums } from './outcome';
-import { sumDeployed, sumMean, type LaidMembers, type Methods } from './sumFitting';
+import { outcomeOf, zeroOutcome, type Outcome, type Sums } from './outcome';
+import { sumDeployed, type LaidMembers, type Methods } from './sumFitting';
 
 /** The whole result for one fitting in one condition: what it does on the mean, deployed and stowed, and every doubt. */
 export interface FittingTrace {
@@ -106,9 +106,6 @@ function memberTraces(
   return members;
 }
 
-/** The sums of a doubt's state, looked at once. */
-const scratchState = zeroSums();
-
 function airDoubts(
   fitting: FittingInput,
   laid: LaidMembers,
@@ -119,7 +116,7 @@ function airDoubts(
 ): DoubtChange[] {
   return states.variants.map(({ id, up, down }) => ({
     id,
-    up: changeBetween(sumMean(fitting, laid, up, methods, duty, scratchState), mean, states.best),
-    down: changeBetween(sumMean(fitting, laid, down, methods, duty, scratchState), mean, states.best),
+    up: changeFrom(mean, states.best, fitting, laid, up, methods, duty),
+    down: changeFrom(mean, states.best, fitting, laid, down, methods, duty),
   }));
 }

@@ -2,7 +2,7 @@ import type { SailingState } from '../condition/sailingState';
 import { endsDoubtId, endTableDoubtId } from '../doubt/doubtSource';
 import type { DoubtChange } from '../doubt/doubts';
 import { isMemberShape, type FittingInput } from './fittingInput';
-import { addSums, changeOf, clearSums, zeroSums, type Change, type Sums } from './outcome';
+import { addSums, changeOf, zeroSums, type Change, type Sums } from './outcome';
 import { ownVariants } from './ownDoubts';
 import type { CoefficientDoubts } from './pointForce';
 import {
@@ -120,9 +120,6 @@ function weighted(sums: Sums, weight: number): Sums {
 /** Published end-effect tables of free ends scatter by about this much, whichever method is chosen (assumed). */
 const endTableDoubt = 0.04;
 
-/** The sums of a doubt's state, looked at once. */
-const scratchState = zeroSums();
-
 /** The other published end effect, one state, the chosen method being the best value; and the tables' own scatter. */
 function endDoubts(
   fitting: FittingInput,
@@ -141,7 +138,7 @@ function endDoubts(
   return [
     {
       id: endsDoubtId,
-      up: changeBetween(sumMean(fitting, laid, state, other, duty, scratchState), mean, state),
+      up: changeFrom(mean, state, fitting, laid, state, other, duty),
       down: changeOf(zeroSums(), state),
     },
     {
@@ -161,7 +158,7 @@ function ownDoubts(
 ): DoubtChange[] {
   if (duty === 0) return [];
   const changed = (variant: FittingInput, laid: LaidMembers): Change =>
-    changeBetween(sumMean(variant, laid, state, methods, duty, scratchState), mean, state);
+    changeFrom(mean, state, variant, laid, state, methods, duty);
   return variants.map(({ id, up, upLaid, down, downLaid }) => ({
     id,
     up: changed(up, upLaid),
@@ -169,12 +166,23 @@ function ownDoubts(
   }));
 }
 
-const scratchDifference = zeroSums();
+const scratchSums = zeroSums();
 
-/** The change of the outcome from sums b to sums a. */
-export function changeBetween(a: Sums, b: Sums, state: SailingState): Change {
-  clearSums(scratchDifference);
-  addSums(scratchDifference, a, 1);
-  addSums(scratchDifference, b, -1);
-  return changeOf(scratchDifference, state);
+/**
+ * What changes when the mean is summed of another fitting, laying, state of the air or choice of methods.
+ * @param mean the sum that it changes from.
+ * @param best the state by which the change is priced.
+ */
+export function changeFrom(
+  mean: Sums,
+  best: SailingState,
+  fitting: FittingInput,
+  laid: LaidMembers,
+  state: SailingState,
+  methods: Methods,
+  duty: number,
+): Change {
+  const change = sumMean(fitting, laid, state, methods, duty, scratchSums);
+  addSums(change, mean, -1);
+  return changeOf(change, best);
 }

@@ -26,12 +26,11 @@ export function memberReach(
   point: MemberPoint,
 ): MemberReach {
   if (isMemberShape(shape)) {
-    const { effectiveSlenderness } = point;
     return {
       localSpeedMs: point.localSpeedMs,
       axisAngleRad: axisAngle(point),
       reynolds: point.strip.reynolds,
-      slenderness: Number.isFinite(effectiveSlenderness) ? effectiveSlenderness : null,
+      slenderness: slendernessAt(point),
     };
   }
   if (shape.kind === 'sphere') {
@@ -41,6 +40,11 @@ export function memberReach(
   const middleM = heightAlong(geometry, (geometry.dryFrom + geometry.dryTo) / 2);
   const { localX, localY } = windAt(state, setting, middleM, scratchWind);
   return { localSpeedMs: Math.hypot(localX, localY), axisAngleRad: null, reynolds: null, slenderness: null };
+}
+
+/** Of a member's whole length, closed ends counted in; null where the ends play no part. */
+export function slendernessAt({ effectiveSlenderness }: MemberPoint): number | null {
+  return Number.isFinite(effectiveSlenderness) ? effectiveSlenderness : null;
 }
 
 /** Angle between the local wind and a member's axis, 0 to pi/2. */

@@ -19,7 +19,7 @@ import {
 } from './fittingInput';
 import { referenceWidthOf, regimeName } from './memberFamilies';
 import { emptyWind, windAt, type PointWind, type Setting } from './localWind';
-import { axisAngle } from './memberReach';
+import { axisAngle, slendernessAt } from './memberReach';
 import type { Sums } from './outcome';
 
 /**
@@ -234,7 +234,6 @@ function traceFrom(
     localSpeedMs > 0 ? (sums.fx * wind.localX + sums.fy * wind.localY) / localSpeedMs : 0;
   const from = heightAlong(geometry, geometry.dryFrom);
   const to = heightAlong(geometry, geometry.dryTo);
-  const slenderness = bar?.effectiveSlenderness ?? Infinity;
   return {
     heightM,
     lowestHeightM: Math.min(from, to),
@@ -257,7 +256,7 @@ function traceFrom(
     coefficientLow: coefficient?.low ?? null,
     coefficientHigh: coefficient?.high ?? null,
     liftCoefficient: directed?.strip.lift ?? null,
-    slenderness: Number.isFinite(slenderness) ? slenderness : null,
+    slenderness: bar === null ? null : slendernessAt(bar),
     endFactor: bar?.endFactor ?? null,
     frictionCoefficient: bar?.frictionBest ?? null,
     dryLengthM: bar === null ? null : (geometry.dryTo - geometry.dryFrom) * geometry.lengthM,

@@ -117,16 +117,8 @@ export function totalOf(rows: readonly Result[]): Result {
 
 /** A total with one row in place of another, without adding the others up again. */
 export function totalWith(total: Result, removed: Result, added: Result): Result {
-  return weightedTotal([
-    { result: total, weight: 1 },
-    { result: removed, weight: -1 },
-    { result: added, weight: 1 },
-  ]);
-}
-
-function weightedTotal(parts: readonly { readonly result: Result; readonly weight: number }[]): Result {
-  return resultOf(sumOutcomes(parts.map(({ result, weight }) => ({ outcome: result.outcome, weight }))), () =>
-    sumDoubts(parts.map(({ result, weight }) => ({ doubts: result.doubts, weight }))),
+  return resultOf(sumOutcomes([total, { outcome: removed.outcome, weight: -1 }, added]), () =>
+    sumDoubts([total, { doubts: removed.doubts, weight: -1 }, added]),
   );
 }
 

@@ -11,7 +11,7 @@ import {
   type ColumnId,
   type FigureColumn,
 } from './ledgerColumns';
-import { figuresOf, type LedgerPlaces } from './ledgerPlaces';
+import { endsOf, figuresOf, type LedgerPlaces } from './ledgerPlaces';
 
 /** Advances of a figure in the bold of the sums, in a spread's small type, and of a letter of a head, px. */
 const figurePx = 6.9;
@@ -80,18 +80,6 @@ function contentWidthPx(
 
 const savedSideN = ({ saving }: LedgerSide): number => saving.change.sideForceN;
 const savedW = ({ saving }: LedgerSide): number => saving.change.trackPowerW;
-
-/** The smallest and the largest of what sides come to. In place: every edit asks it of all rows. */
-function endsOf(sides: readonly LedgerSide[], read: (side: LedgerSide) => number): readonly [number, number] {
-  let least = Infinity;
-  let most = -Infinity;
-  for (const side of sides) {
-    const value = read(side);
-    least = Math.min(least, value);
-    most = Math.max(most, value);
-  }
-  return [least, most];
-}
 
 /** Ranges no shorter than the longest: the ends that lie furthest out, for ranges with a minus sign and for those without. */
 function longestRanges(

@@ -13,16 +13,30 @@ export interface LedgerPlaces {
   readonly momentNm: number;
 }
 
-/** The smallest and the largest of what rows come to before and after. */
-export function figuresOf(rows: readonly LedgerSide[], key: DoubtedKey): readonly [number, number] {
+/** The smallest and the largest of what is read of rows. In place: every edit asks it of all rows. */
+export function endsOf(
+  rows: readonly LedgerSide[],
+  ...reads: readonly ((row: LedgerSide) => number)[]
+): readonly [number, number] {
   let least = Infinity;
   let most = -Infinity;
-  for (const { before, after } of rows) {
-    const [a, b] = [before.outcome[key], after.outcome[key]];
-    least = Math.min(least, a, b);
-    most = Math.max(most, a, b);
+  for (const row of rows) {
+    for (const read of reads) {
+      const value = read(row);
+      least = Math.min(least, value);
+      most = Math.max(most, value);
+    }
   }
   return [least, most];
+}
+
+/** Of what rows come to before and after. */
+export function figuresOf(rows: readonly LedgerSide[], key: DoubtedKey): readonly [number, number] {
+  return endsOf(
+    rows,
+    ({ before }) => before.outcome[key],
+    ({ after }) => after.outcome[key],
+  );
 }
 
 /** Taken from the largest part, so that a total may show a figure more. */
