@@ -50,11 +50,11 @@ export function ledgerBarGeometry(
   const topPx = Math.round((heightPx - barHeightPx - 6) / 2);
   const stretches = shown === 'both' ? both(beforeW, afterW) : single(shown === 'before' ? beforeW : afterW);
   const { low, high } = judged.ranges.item.trackPowerW;
-  const [fromX, toX] = [scale.xOf(low), scale.xOf(high)];
+  const [fromX, toX] = [drawnAt(scale.xOf(low)), drawnAt(scale.xOf(high))];
   return {
     widthPx: scale.widthPx,
     heightPx,
-    zeroX: scale.zeroX,
+    zeroX: drawnAt(scale.zeroX),
     gridX: scale.ticks.filter(({ powerW }) => powerW !== 0).map(({ x }) => x),
     segments: stretches.map((stretch) => segmentOf(stretch, scale, topPx, barHeightPx)),
     spread: toX - fromX < leastSpreadPx ? null : { fromX, toX, y: topPx + barHeightPx + 4 },
@@ -85,13 +85,18 @@ function both(beforeW: number, afterW: number): Stretch[] {
     : [...single(common), { kind, fromW: common, toW: common === afterW ? beforeW : afterW }];
 }
 
+/** To a quarter of a pixel, finer than a screen shows: what moves by less is not drawn anew. */
+function drawnAt(x: number): number {
+  return Math.round(4 * x) / 4;
+}
+
 function segmentOf(
   { kind, fromW, toW }: Stretch,
   scale: PowerScale,
   y: number,
   heightPx: number,
 ): BarSegment {
-  const [a, b] = [scale.xOf(fromW), scale.xOf(toW)];
+  const [a, b] = [drawnAt(scale.xOf(fromW)), drawnAt(scale.xOf(toW))];
   const box: Box = { x: Math.min(a, b), y, widthPx: Math.abs(b - a), heightPx };
   return { ...box, kind, hatch: hatchOf(kind, box) };
 }

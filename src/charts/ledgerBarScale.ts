@@ -39,8 +39,7 @@ const kilowattsFromW = 2000;
 
 /** The scale that holds every bar and every spread of the given rows. */
 export function trackPowerScale(rows: readonly BarSides[], widthPx: number): PowerScale {
-  const { least, most } = reach(rows);
-  const [fromW, toW] = least === most ? [0, 1] : [least, most];
+  const [fromW, toW] = stepped(reach(rows));
   // Straight by hand: d3's scales bring colours and dates into the first load.
   const pxPerW = (widthPx - 2 * marginPx) / (toW - fromW);
   const xOf = (powerW: number) => marginPx + (powerW - fromW) * pxPerW;
@@ -61,6 +60,24 @@ function reach(rows: readonly BarSides[]): { readonly least: number; readonly mo
     if (after !== before) add(after);
   }
   return { least, most };
+}
+
+/** So many steps to a factor of ten: the widest bar leaves at most a tenth of the column empty. */
+const stepsPerDecade = 24;
+/** The smaller side is held in steps of this share of the larger one. */
+const sideShare = 1 / 32;
+
+/**
+ * Ends of the scale in steps, outwards from the reach, so that the scale stands still while a value is typed or dragged
+ * and the bars are seen to move.
+ */
+function stepped({ least, most }: { readonly least: number; readonly most: number }): [number, number] {
+  const larger = Math.max(most, -least);
+  if (larger === 0) return [0, 1];
+  const stepW = 10 ** (Math.ceil(stepsPerDecade * Math.log10(larger)) / stepsPerDecade);
+  const other = (sideW: number): number =>
+    Math.min(Math.ceil(sideW / (stepW * sideShare)) * sideShare, 1) * stepW;
+  return most >= -least ? [-other(-least), stepW] : [-stepW, other(most)];
 }
 
 /** In which unit the axis counts: the reader's, and large powers in kilowatts where that is watts. */

@@ -5,9 +5,9 @@ import { usualUnits } from '../../../src/units/displayUnits';
 import { showIn } from '../../../src/units/shownUnits';
 import { resultOfPower } from './builders';
 
-/** 100 pixels for 0 to 94 W between margins of 3: one pixel is one watt, zero lies at 3. */
-const widest = { before: resultOfPower(94), after: resultOfPower(94) };
-const scale = trackPowerScale([widest], 100);
+/** 106 pixels for 0 to 100 W between margins of 3: one pixel is one watt, zero lies at 3. */
+const widest = { before: resultOfPower(100), after: resultOfPower(100) };
+const scale = trackPowerScale([widest], 106);
 const none = resultOfPower(0);
 
 function stretches(bar: LedgerBarGeometry): (readonly [string, number, number])[] {
@@ -64,18 +64,27 @@ describe('a bar of the ledger', () => {
   });
 
   it('runs left of zero where the wind pushes, and hatches both sides of zero where the sign turns', () => {
-    const pushing = { before: resultOfPower(-20), after: resultOfPower(-5) };
-    const both = trackPowerScale([pushing, { before: resultOfPower(74), after: resultOfPower(0) }], 100);
-    expect(both.zeroX).toBeCloseTo(23, 9);
+    const pushing = { before: resultOfPower(-25), after: resultOfPower(-5) };
+    const both = trackPowerScale([pushing, { before: resultOfPower(100), after: resultOfPower(0) }], 131);
+    expect(both.zeroX).toBeCloseTo(28, 9);
     expect(stretches(ledgerBarGeometry(pushing, both))).toEqual([
-      ['cost', 18, 23],
-      ['added', 3, 18],
+      ['cost', 23, 28],
+      ['added', 3, 23],
     ]);
     const turning = ledgerBarGeometry({ before: resultOfPower(40), after: resultOfPower(-10) }, both);
     expect(stretches(turning)).toEqual([
-      ['cost', 13, 23],
-      ['saved', 23, 63],
+      ['cost', 18, 28],
+      ['saved', 28, 68],
     ]);
+  });
+
+  it('stands where it did while its ends move by less than a screen shows', () => {
+    const at = (watts: number) => ledgerBarGeometry({ before: resultOfPower(watts), after: none }, scale);
+    expect(at(50.1)).toEqual(at(50));
+    expect(at(50.3)).not.toEqual(at(50));
+    const third = trackPowerScale([{ before: resultOfPower(-100), after: resultOfPower(90) }], 106);
+    const { zeroX, segments } = ledgerBarGeometry({ before: resultOfPower(50), after: none }, third);
+    expect(segments[0]?.x).toBe(zeroX);
   });
 
   it('is marked when a number behind it lies outside its range, not for every notice', () => {
@@ -91,8 +100,30 @@ describe('the scale of the bars', () => {
   it('holds every spread with room for its end stroke', () => {
     const rows = [{ before: resultOfPower(90, 30, -10), after: resultOfPower(-4, 1, -6) }];
     const wide = trackPowerScale(rows, 200);
-    expect(wide.xOf(-10)).toBeCloseTo(3, 9);
-    expect(wide.xOf(120)).toBeCloseTo(197, 9);
+    expect(wide.xOf(-10)).toBeGreaterThanOrEqual(3);
+    expect(wide.xOf(120)).toBeLessThanOrEqual(197);
+  });
+
+  it('stands still while the widest bar moves within a step, and leaves at most a tenth of its side empty', () => {
+    const upTo = (watts: number) =>
+      trackPowerScale([{ before: resultOfPower(watts), after: resultOfPower(-0.02 * watts) }], 106);
+    expect([94, 97, 100].map((watts) => upTo(watts).xOf(50))).toEqual(Array(3).fill(upTo(99).xOf(50)));
+    expect(upTo(101).xOf(50)).toBeLessThan(upTo(100).xOf(50));
+    for (let watts = 0.03; watts < 1e5; watts *= 1.013) {
+      const { xOf, zeroX } = upTo(watts);
+      const roomPx = 103 - zeroX;
+      expect(xOf(watts)).toBeLessThanOrEqual(103 + 1e-9);
+      expect(xOf(watts) - zeroX).toBeGreaterThan(0.9 * roomPx);
+      expect(xOf(-0.02 * watts)).toBeGreaterThanOrEqual(3 - 1e-9);
+      expect(zeroX).toBeLessThan(3 + 100 / 16);
+    }
+  });
+
+  it('gives the larger side its steps where the wind pushes harder than it holds', () => {
+    const { xOf } = trackPowerScale([{ before: resultOfPower(-100), after: resultOfPower(26) }], 106);
+    expect(xOf(-100)).toBeCloseTo(3, 9);
+    expect(xOf(26)).toBeLessThanOrEqual(103);
+    expect(xOf(100 * (9 / 32))).toBeCloseTo(103, 9);
   });
 
   it('counts in watts, from 2000 W up in kilowatts, the unit on the last mark', () => {
@@ -104,7 +135,7 @@ describe('the scale of the bars', () => {
 
   it('counts in the reader’s unit, whose longer name is left to the head', () => {
     showIn({ ...usualUnits, power: 'hp' });
-    const rows = [{ before: resultOfPower(2100), after: resultOfPower(0) }];
+    const rows = [{ before: resultOfPower(1950), after: resultOfPower(0) }];
     const { ticks } = trackPowerScale(rows, 300);
     showIn(usualUnits);
     expect(ticks.map(({ label }) => label)).toEqual(['0', '0.5', '1.0', '1.5', '2.0', '2.5']);
@@ -118,9 +149,9 @@ describe('the scale of the bars', () => {
   });
 
   it('keeps the labels apart that stand to the left of their marks', () => {
-    // The mark of 20 kW lies next to the right end, and its label reaches back to that of 15 kW.
-    const { ticks } = trackPowerScale([{ before: resultOfPower(18700, 2000, -3900), after: none }], 110);
-    expect(ticks.map(({ label }) => label)).toEqual(['0', '5', '10', '', '20\u00a0kW']);
+    // The mark of 15 kW lies next to the right end, and its label reaches back to that of 10 kW.
+    const { ticks } = trackPowerScale([{ before: resultOfPower(14100, 2000, -3900), after: none }], 110);
+    expect(ticks.map(({ label }) => label)).toEqual(['0', '5', '', '15\u00a0kW']);
     expect(ticks.at(-1)?.anchor).toBe('end');
     expect(ticks[1]?.anchor).toBe('middle');
   });
