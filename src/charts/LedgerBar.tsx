@@ -1,11 +1,16 @@
+import { memo } from 'react';
 import './charts.css';
 import type { BarSegment, LedgerBarGeometry } from './ledgerBarGeometry';
 
 /** Half the height of the strokes that end a spread. */
 const endStrokePx = 2;
 
+interface LedgerBarProps {
+  readonly bar: LedgerBarGeometry;
+}
+
 /** One row's bar. The row's numbers stand beside it, so a screen reader passes it by. */
-export function LedgerBar({ bar }: { readonly bar: LedgerBarGeometry }) {
+export const LedgerBar = memo(function LedgerBar({ bar }: LedgerBarProps) {
   const { widthPx, heightPx, zeroX, gridX, segments, spread, isOutside } = bar;
   return (
     <svg
@@ -27,6 +32,29 @@ export function LedgerBar({ bar }: { readonly bar: LedgerBarGeometry }) {
         />
       )}
     </svg>
+  );
+}, isDrawnAlike);
+
+function isDrawnAlike({ bar: a }: LedgerBarProps, { bar: b }: LedgerBarProps): boolean {
+  return (
+    a.widthPx === b.widthPx &&
+    a.heightPx === b.heightPx &&
+    a.zeroX === b.zeroX &&
+    a.isOutside === b.isOutside &&
+    a.gridX.length === b.gridX.length &&
+    a.gridX.every((x, i) => x === b.gridX[i]) &&
+    a.segments.length === b.segments.length &&
+    a.segments.every((segment, i) => isSameSegment(segment, b.segments[i])) &&
+    a.spread?.fromX === b.spread?.fromX &&
+    a.spread?.toX === b.spread?.toX &&
+    a.spread?.y === b.spread?.y
+  );
+}
+
+/** The hatch follows from the box. */
+function isSameSegment(a: BarSegment, b: BarSegment | undefined): boolean {
+  return (
+    a.kind === b?.kind && a.x === b.x && a.y === b.y && a.widthPx === b.widthPx && a.heightPx === b.heightPx
   );
 }
 

@@ -1,4 +1,4 @@
-import type { ReactElement, ReactNode } from 'react';
+import { memo, type ReactElement, type ReactNode } from 'react';
 import { LedgerBar } from '../../charts/LedgerBar';
 import type { LedgerBarGeometry } from '../../charts/ledgerBarGeometry';
 import { savingTone } from '../../ui/savingTone';
@@ -14,10 +14,22 @@ interface LedgerCellsProps extends CellQuestion {
   readonly savingNote?: string | undefined;
 }
 
-/**
- * The cells of a row, a zone or the total, right of its name and flags. Plain functions and not components: an edit of
- * the wind draws thousands of cells.
- */
+interface CellProps {
+  readonly className: string;
+  readonly title?: string | undefined;
+  readonly text: string | number;
+}
+
+/** A cell of one text. Remembered: at an edit of the wind most cells of most rows print what they did. */
+export const Cell = memo(function Cell({ className, title, text }: CellProps) {
+  return (
+    <td role="cell" className={className} title={title}>
+      {text}
+    </td>
+  );
+});
+
+/** The cells of a row, a zone or the total, right of its name and flags. */
 export function ledgerCells(props: LedgerCellsProps): ReactElement[] {
   return props.columns.map((id) => (id === 'bar' ? barCell(props) : cellOf(id, props)));
 }
@@ -34,18 +46,10 @@ function barCell({ bar, axis }: LedgerCellsProps): ReactElement {
 function cellOf(id: Exclude<ColumnId, 'bar'>, props: LedgerCellsProps): ReactElement {
   const { savingNote } = props;
   if (id === 'saving' && savingNote !== undefined && props.shown === 'both') {
-    return (
-      <td role="cell" key={id} className="number column-saving saving-note">
-        {savingNote}
-      </td>
-    );
+    return <Cell key={id} className="number column-saving saving-note" text={savingNote} />;
   }
   const text = cellText(id, props);
-  return (
-    <td role="cell" key={id} className={cellClass(id, props)} title={titleOf(id, text, props)}>
-      {text}
-    </td>
-  );
+  return <Cell key={id} className={cellClass(id, props)} title={titleOf(id, text, props)} text={text} />;
 }
 
 /** What may be cut has all of it as a title. */

@@ -1,4 +1,4 @@
-import { memo, useMemo, type MouseEvent, type ReactElement, type ReactNode } from 'react';
+import { memo, type MouseEvent, type ReactNode } from 'react';
 import { ledgerBarGeometry } from '../../charts/ledgerBarGeometry';
 import { isOutsideValidity } from '../../charts/ledgerBarScale';
 import { zeroResult } from '../../physics/ledger/ledgerSums';
@@ -9,7 +9,7 @@ import { fittingSize } from '../../ui/fittingSize';
 import { UnfinishedMark } from '../../ui/fields/UnfinishedMark';
 import { OutsideMark } from '../../ui/OutsideMark';
 import { flagLetters } from './flagLetters';
-import { EmptyCells, ledgerCells } from './LedgerCells';
+import { Cell, EmptyCells, ledgerCells } from './LedgerCells';
 import type { RowInPlaceProps } from './RowInPlace';
 import type { RowSetting } from './rowSetting';
 
@@ -92,7 +92,6 @@ export const LedgerRowView = memo(function LedgerRowView({
 }: LedgerRowProps) {
   const { fittingId, fitting, number } = row;
   const { boat, shown, places, columns, scale, rowHeightPx } = setting;
-  const size = useMemo(() => sizeTexts(fitting, boat), [fitting, boat]);
   const isWithheld = row.withheldItemIds.length > 0;
   return (
     <tr
@@ -103,31 +102,21 @@ export const LedgerRowView = memo(function LedgerRowView({
         handlers.onPick(fittingId, pickKind(event));
       }}
     >
-      <td
-        role="cell"
+      <Cell
         className={row.isRankSafe === true ? 'number column-number rank-safe' : 'number column-number'}
         title={rankText(row)}
-      >
-        {number}
-      </td>
-      <th
-        role="rowheader"
-        scope="row"
-        className={isInPlace ? 'column-name open-in-place' : 'column-name'}
-        title={isInPlace ? undefined : `${fitting.name}, ${size.whole}`}
-        onDoubleClick={() => {
-          handlers.onOpenInPlace(fittingId);
-        }}
-      >
-        <span className="name-line">
-          <NameButton fittingId={fittingId} isSelected={isSelected} isTabStop={isTabStop} isPicked={isPicked}>
-            {fitting.name}
-          </NameButton>{' '}
-          <UnfinishedMark within={`fitting/${fittingId}.`} /> <span className="size">{size.breaking}</span>
-        </span>
-        {isInPlace && handlers.renderInPlace({ fitting, onClose: handlers.onCloseInPlace })}
-      </th>
-      {flagCell(row)}
+        text={number}
+      />
+      <NameCell
+        fitting={fitting}
+        boat={boat}
+        isSelected={isSelected}
+        isTabStop={isTabStop}
+        isPicked={isPicked}
+        isInPlace={isInPlace}
+        handlers={handlers}
+      />
+      <FlagCell isOutside={isOutsideValidity(row.notices)} flags={fitting.flags} />
       {ledgerCells({
         columns,
         side: row,
@@ -141,6 +130,35 @@ export const LedgerRowView = memo(function LedgerRowView({
     </tr>
   );
 }, areSame);
+
+type NameCellProps = Omit<LedgerRowProps, 'row' | 'setting' | 'rowIndex'> & {
+  readonly fitting: ProjectFitting;
+  readonly boat: ProjectBoat;
+};
+
+/** Name and size, or the fields for them. Remembered: the air changes neither. */
+const NameCell = memo(function NameCell({ fitting, boat, isInPlace, handlers, ...button }: NameCellProps) {
+  const size = sizeTexts(fitting, boat);
+  return (
+    <th
+      role="rowheader"
+      scope="row"
+      className={isInPlace ? 'column-name open-in-place' : 'column-name'}
+      title={isInPlace ? undefined : `${fitting.name}, ${size.whole}`}
+      onDoubleClick={() => {
+        handlers.onOpenInPlace(fitting.id);
+      }}
+    >
+      <span className="name-line">
+        <NameButton fittingId={fitting.id} {...button}>
+          {fitting.name}
+        </NameButton>{' '}
+        <UnfinishedMark within={`fitting/${fitting.id}.`} /> <span className="size">{size.breaking}</span>
+      </span>
+      {isInPlace && handlers.renderInPlace({ fitting, onClose: handlers.onCloseInPlace })}
+    </th>
+  );
+});
 
 function areSame({ row: a, ...before }: LedgerRowProps, { row: b, ...after }: LedgerRowProps): boolean {
   return (
@@ -191,18 +209,23 @@ function rankText({ rank, isRankSafe }: LedgerRow): string {
   return isRankSafe ? `${place}, safe over every doubt` : `${place}; the next in rank may cost more`;
 }
 
-function flagCell({ notices, fitting }: LedgerRow): ReactElement {
+interface FlagCellProps {
+  readonly isOutside: boolean;
+  readonly flags: ProjectFitting['flags'];
+}
+
+const FlagCell = memo(function FlagCell({ isOutside, flags }: FlagCellProps) {
   return (
     <td role="cell" className="column-flags">
-      {isOutsideValidity(notices) && <OutsideMark label="outside its valid range" />}
-      {flagLetters(fitting.flags).map(({ letter, words }) => (
+      {isOutside && <OutsideMark label="outside its valid range" />}
+      {flagLetters(flags).map(({ letter, words }) => (
         <abbr key={letter} title={words}>
           {letter}
         </abbr>
       ))}
     </td>
   );
-}
+});
 
 /** A fitting that is left out of the sums: struck, with the reason in the row. */
 export const ExcludedRow = memo(function ExcludedRow({
