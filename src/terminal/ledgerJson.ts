@@ -1,9 +1,11 @@
 import type { ConditionPart, Result, RowResult, Saving } from '../physics/ledger/ledgerSums';
-import type { DoubtChange, Range, Ranges } from '../physics/doubt/doubts';
+import type { DoubtChange } from '../physics/doubt/doubtChange';
+import type { Range, Ranges } from '../physics/doubt/doubts';
 import { doubtGroup, doubtScope } from '../physics/doubt/doubtSource';
 import type { Notice } from '../physics/fitting/notice';
 import { memberQuantities } from '../physics/fitting/memberTrace';
-import { doubtedKeys, outcomeQuantities, type DoubtedKey } from '../physics/fitting/outcome';
+import { doubtedKeys, type DoubtedKey } from '../physics/fitting/change';
+import { outcomeQuantities } from '../physics/fitting/outcome';
 import { lateralResistanceOf } from '../project/core/conditionToPhysics';
 import type { Project, ProjectFitting } from '../project/file/schema';
 import type {

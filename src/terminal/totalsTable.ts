@@ -1,4 +1,5 @@
-import { outcomeQuantities, type Change, type DoubtedKey } from '../physics/fitting/outcome';
+import { type Change, type DoubtedKey } from '../physics/fitting/change';
+import { outcomeQuantities } from '../physics/fitting/outcome';
 import type { Ranges } from '../physics/doubt/doubts';
 import type { ProjectLedger } from '../project/ledger/ledgerTypes';
 import { formatQuantity, printUnit } from '../units/print';

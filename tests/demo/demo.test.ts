@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { doubtedKeys, outcomeKeys } from '../../src/physics/fitting/outcome';
+import { doubtedKeys } from '../../src/physics/fitting/change';
+import { outcomeKeys } from '../../src/physics/fitting/outcome';
 import type { Result } from '../../src/physics/ledger/ledgerSums';
 import { openProject } from '../../src/project/file/openProject';
 import { saveProject } from '../../src/project/file/saveProject';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { DoubtChange } from '../../src/physics/doubt/doubts';
-import { doubtedKeys, outcomeKeys, type Outcome } from '../../src/physics/fitting/outcome';
+import type { DoubtChange } from '../../src/physics/doubt/doubtChange';
+import { doubtedKeys } from '../../src/physics/fitting/change';
+import { outcomeKeys, type Outcome } from '../../src/physics/fitting/outcome';
 import type { Result } from '../../src/physics/ledger/ledgerSums';
 import { blankItem, blankPlan } from '../../src/project/file/blankParts';
 import type { Project } from '../../src/project/file/schema';

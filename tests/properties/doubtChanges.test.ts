@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { SailingCondition } from '../../src/physics/condition/sailingCondition';
 import type { FittingTrace } from '../../src/physics/fitting/evaluateFitting';
 import { basisDoubt, type FittingInput } from '../../src/physics/fitting/fittingInput';
-import { doubtedKeys, type Change } from '../../src/physics/fitting/outcome';
+import { doubtedKeys, type Change } from '../../src/physics/fitting/change';
 import { anyWindLaw, between, conditions, duties, fittings, trueWindInput } from './arbitraries';
 import { summedForceN, traceOf } from './support';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { rangesOf, type DoubtChange } from '../../src/physics/doubt/doubts';
-import { doubtedKeys, zeroChange, type Change } from '../../src/physics/fitting/outcome';
+import { doubtChange, type DoubtChange } from '../../src/physics/doubt/doubtChange';
+import { rangesOf } from '../../src/physics/doubt/doubts';
+import { doubtedKeys, zeroChange, type Change } from '../../src/physics/fitting/change';
 import { drawnRanges } from './randomDraws';
 import { basesOf, basisName, demoPath, everyKindPath, ledgerOf, projectAt } from './projects';
 
@@ -52,11 +53,8 @@ describe.each([demoPath, everyKindPath])(
 );
 
 const change = (watts: number): Change => ({ ...zeroChange(), trackPowerW: watts });
-const doubt = (id: string, up: number, down: number): DoubtChange => ({
-  id,
-  up: change(up),
-  down: change(down),
-});
+const doubt = (id: string, up: number, down: number): DoubtChange =>
+  doubtChange(id, change(up), change(down));
 
 describe('combining doubts', () => {
   it('one source is its own range, to both sides', () => {

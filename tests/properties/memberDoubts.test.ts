@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Change } from '../../src/physics/fitting/outcome';
+import type { Change } from '../../src/physics/fitting/change';
 import type { FittingInput, PlacedMember, RoundBarShape } from '../../src/physics/fitting/fittingInput';
 import { crossFlowDoubt } from '../../src/physics/section/crossFlowDoubt';
 import { laminarFriction, roughFriction, turbulentFriction } from '../../src/physics/section/skinFriction';

@@ -72,4 +72,16 @@ describe('a fitting that was asked before', () => {
       { numRuns: 40, endOnFailure: true },
     );
   });
+
+  it('leaves nothing in the answer of the next one, whatever both are', () => {
+    fc.assert(
+      fc.property(fittings({ kinds }), fittings({ kinds }), questions, (fitting, other, question) => {
+        const alone = partsOf(traceOf(fitting, question));
+        const between = traceOf(other, question);
+        expect(partsOf(traceOf(structuredClone(fitting), question))).toEqual(alone);
+        expect(partsOf(between)).toEqual(partsOf(traceOf(structuredClone(other), question)));
+      }),
+      { numRuns: 60, endOnFailure: true },
+    );
+  });
 });

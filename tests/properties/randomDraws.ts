@@ -1,5 +1,6 @@
-import type { DoubtChange, Range } from '../../src/physics/doubt/doubts';
-import { doubtedKeys, type Change, type DoubtedKey } from '../../src/physics/fitting/outcome';
+import type { DoubtChange } from '../../src/physics/doubt/doubtChange';
+import type { Range } from '../../src/physics/doubt/doubts';
+import { doubtedKeys, type Change, type DoubtedKey } from '../../src/physics/fitting/change';
 
 /** A 90 % range reaches this many standard deviations to each side. */
 const deviationsTo95 = 1.6448536269514722;

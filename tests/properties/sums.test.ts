@@ -1,11 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  differenceOfDoubts,
-  endsOfDifference,
-  rangesOf,
-  type DoubtChange,
-} from '../../src/physics/doubt/doubts';
+import { doubtChange, type DoubtChange } from '../../src/physics/doubt/doubtChange';
+import { differenceOfDoubts, endsOfDifference, rangesOf } from '../../src/physics/doubt/doubts';
 import {
   dragForceN,
   dynamicPressurePa,
@@ -16,7 +12,8 @@ import {
 } from '../../src/physics/envelope/envelopeArithmetic';
 import { dragInUniformWind, withoutEnds } from '../../src/physics/envelope/uniformWind';
 import type { Shape } from '../../src/physics/fitting/fittingInput';
-import { doubtedKeys, zeroChange, zeroOutcome, type Change } from '../../src/physics/fitting/outcome';
+import { doubtedKeys, zeroChange, type Change } from '../../src/physics/fitting/change';
+import { zeroOutcome } from '../../src/physics/fitting/outcome';
 import {
   addSavings,
   orderIsSafe,
@@ -39,7 +36,7 @@ const ids = ['wind-speed', 'ends', 'coefficient:roundBar:dip', 'own:a:length', '
 const doubts: fc.Arbitrary<DoubtChange[]> = fc
   .uniqueArray(fc.constantFrom(...ids), { maxLength: 5 })
   .chain((chosen) =>
-    fc.tuple(...chosen.map((id) => fc.record({ id: fc.constant(id), up: change, down: change }))),
+    fc.tuple(...chosen.map((id) => fc.tuple(change, change).map(([up, down]) => doubtChange(id, up, down)))),
   );
 const results: fc.Arbitrary<Result> = fc
   .tuple(change, doubts)
@@ -70,7 +67,7 @@ function combined(id: string, parts: readonly (readonly [readonly DoubtChange[],
       ]),
     ),
   });
-  return { id, up: sum('up'), down: sum('down') };
+  return doubtChange(id, sum('up'), sum('down'));
 }
 
 describe('results', () => {

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SailingCondition } from '../../src/physics/condition/sailingCondition';
-import type { DoubtChange } from '../../src/physics/doubt/doubts';
+import { doubtChange, type DoubtChange } from '../../src/physics/doubt/doubtChange';
 import { isMemberShape, type FittingInput, type PlacedMember } from '../../src/physics/fitting/fittingInput';
-import { doubtedKeys, outcomeKeys, type Outcome, type OutcomeKey } from '../../src/physics/fitting/outcome';
+import { doubtedKeys } from '../../src/physics/fitting/change';
+import { outcomeKeys, type Outcome, type OutcomeKey } from '../../src/physics/fitting/outcome';
 import { boatVector, type BoatVector } from '../../src/physics/vector/vector3';
 import { anyWindLaw, between, conditions, degree, duties, fittings, trueWindInput } from './arbitraries';
 import { expectSameOutcome, forceSizeN, traceOf } from './support';
@@ -70,7 +71,7 @@ function expectSameDoubts(
 function sidesChanged({ shape }: FittingInput, doubts: readonly DoubtChange[]): DoubtChange[] {
   return doubts.map((doubt) => {
     const { id, up, down } = doubt;
-    return 'direction' in shape && id === shape.directionDoubtId ? { id, up: down, down: up } : doubt;
+    return 'direction' in shape && id === shape.directionDoubtId ? doubtChange(id, down, up) : doubt;
   });
 }
 

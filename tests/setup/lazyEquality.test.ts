@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { rangesOf, type DoubtChange } from '../../src/physics/doubt/doubts';
-import { zeroChange, zeroOutcome } from '../../src/physics/fitting/outcome';
+import { doubtChange, type DoubtChange } from '../../src/physics/doubt/doubtChange';
+import { rangesOf } from '../../src/physics/doubt/doubts';
+import { zeroChange } from '../../src/physics/fitting/change';
+import { zeroOutcome } from '../../src/physics/fitting/outcome';
 import { resultOf } from '../../src/physics/ledger/ledgerSums';
 
 function doubt(trackPowerW: number): DoubtChange {
-  return { id: 'ends', up: { ...zeroChange(), trackPowerW }, down: zeroChange() };
+  return doubtChange('ends', { ...zeroChange(), trackPowerW }, zeroChange());
 }
 
 describe('the comparison of results whose doubts are worked out when they are read', () => {

@@ -1,4 +1,5 @@
 import { combinedEnds } from '../../src/physics/doubt/combinedEnds';
+import { doubtChange } from '../../src/physics/doubt/doubtChange';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { outcomeKeys } from '../../src/physics/fitting/outcome';
@@ -62,8 +63,9 @@ describe('the ledger as JSON', () => {
       group: 'item',
     });
     // The ranges follow from what is printed.
+    const told = doubts.map(({ id, up, down }) => doubtChange(id, up, down));
     expect(json.totals.before.ranges.all.trackPowerW.high).toBeCloseTo(
-      json.totals.before.trackPowerW + combinedEnds(doubts, 'trackPowerW').high,
+      json.totals.before.trackPowerW + combinedEnds(told, 'trackPowerW').high,
       9,
     );
   });

@@ -1,6 +1,7 @@
 import type { SailingState } from '../condition/sailingState';
 import { emptyWind, windAt, type Setting } from '../fitting/localWind';
-import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitting/pointForce';
+import type { CoefficientDoubts } from '../fitting/coefficientDoubts';
+import { addPointForce } from '../fitting/pointForce';
 import type { Ranged } from '../fitting/fittingInput';
 import type { Sums } from '../fitting/outcome';
 import type { MemberGeometry } from '../member/memberGeometry';
@@ -31,7 +32,7 @@ export function addMeasuredArea(
   };
   add(sums, dragAreaM2.best);
   if (doubts === null) return true;
-  const entry = coefficientEntry(doubts, doubtId);
+  const entry = doubts.entry(doubtId);
   add(entry.up, dragAreaM2.high - dragAreaM2.best);
   add(entry.down, dragAreaM2.low - dragAreaM2.best);
   return true;

@@ -1,6 +1,7 @@
 import type { SailingState } from '../condition/sailingState';
 import { emptyWind, windAt, type PointWind, type Setting } from '../fitting/localWind';
-import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitting/pointForce';
+import type { CoefficientDoubts } from '../fitting/coefficientDoubts';
+import { addPointForce } from '../fitting/pointForce';
 import type { SphereShape } from '../fitting/fittingInput';
 import type { Sums } from '../fitting/outcome';
 import type { MemberGeometry } from '../member/memberGeometry';
@@ -49,10 +50,7 @@ export function addSphere(
   const { best, low, high, regime } = shape.coefficient === null ? scratchDrag : typedDrag(shape.coefficient);
   add(sums, best);
   if (doubts === null) return true;
-  const entry = coefficientEntry(
-    doubts,
-    shape.coefficient === null ? sharedDoubtIds[regime]! : shape.coefficientDoubtId,
-  );
+  const entry = doubts.entry(shape.coefficient === null ? sharedDoubtIds[regime]! : shape.coefficientDoubtId);
   add(entry.up, high - best);
   add(entry.down, low - best);
   return true;

@@ -1,6 +1,7 @@
 import type { SailingState } from '../condition/sailingState';
 import { emptyWind, windAt, windAtLog, type PointWind, type Setting } from '../fitting/localWind';
-import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitting/pointForce';
+import type { CoefficientDoubts } from '../fitting/coefficientDoubts';
+import { addPointForce } from '../fitting/pointForce';
 import type { BluffBodyShape, Ranged } from '../fitting/fittingInput';
 import type { Sums } from '../fitting/outcome';
 import { heightAlong, type MemberGeometry, type MemberNode } from '../member/memberGeometry';
@@ -139,7 +140,7 @@ function addBodyPoint(
   if (doubts === null) return;
   addAxisDoubts(doubts, axes, state, node, wind);
   const off = speed === 0 ? 0 : offAxisAt(state, wind, speed);
-  const offAxis = coefficientEntry(doubts, offAxisDoubtId);
+  const offAxis = doubts.entry(offAxisDoubtId);
   addAlongAxes(offAxis.up, state, scratchForce, off * offAxisBand.high, node, wind);
   addAlongAxes(offAxis.down, state, scratchForce, off * offAxisBand.low, node, wind);
 }
@@ -161,7 +162,7 @@ function addAxisDoubts(
 ): void {
   for (let axis = 0; axis < 3; axis += 1) {
     const { coefficient, doubtId } = axes[axis]!;
-    const entry = coefficientEntry(doubts, doubtId);
+    const entry = doubts.entry(doubtId);
     scratchChange.fill(0);
     scratchChange[axis] = scratchPer[axis]!;
     addAlongAxes(entry.up, state, scratchChange, coefficient.high - coefficient.best, node, wind);

@@ -1,4 +1,5 @@
-import type { Change, DoubtedKey } from '../fitting/outcome';
+import type { DoubtedKey } from '../fitting/change';
+import type { DoubtChange } from './doubtChange';
 import type { Range } from './doubts';
 
 /** A 90 % range reaches this many standard deviations to each side of a normal's middle. */
@@ -19,14 +20,14 @@ const lopsidedThird = 1 - 5 / (2 * Math.PI);
  * of the sources' own ends. Many sources that can only go one way carry the whole range to that side of the best value.
  * Against random draws: `tests/properties/doubts.test.ts`.
  */
-export function combinedEnds<Source extends { readonly up: Change; readonly down: Change }>(
-  sources: readonly Source[],
+export function combinedEnds(
+  sources: readonly DoubtChange[],
   key: DoubtedKey,
-  counts: (source: Source) => boolean = () => true,
+  counts: (source: DoubtChange) => boolean = () => true,
 ): Range {
   const sum = emptySum();
   for (const source of sources) {
-    if (counts(source)) addSource(sum, source.up[key], source.down[key]);
+    if (counts(source)) addSource(sum, source.upIn(key), source.downIn(key));
   }
   return endsOf(sum);
 }

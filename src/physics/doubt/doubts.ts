@@ -1,16 +1,7 @@
-import { type Change, type DoubtedKey, zeroChange } from '../fitting/outcome';
+import type { Change, DoubtedKey } from '../fitting/change';
 import { addSource, combinedEnds, emptySum, endsOf } from './combinedEnds';
+import { DoubtChange } from './doubtChange';
 import { doubtGroup, type DoubtGroup } from './doubtSource';
-
-/**
- * What one doubt changes: the outcome with the doubt at its high state less the best outcome, and the same for its low
- * state. Either may have either sign; for a doubt between methods the two states are the two other methods.
- */
-export interface DoubtChange {
-  readonly id: string;
-  readonly up: Change;
-  readonly down: Change;
-}
 
 /** Low and high end of a 90 % range. */
 export interface Range {
@@ -25,8 +16,6 @@ export interface Ranges {
   readonly all: Readonly<Record<DoubtedKey, Range>>;
 }
 
-type MutableChange = Record<DoubtedKey, number>;
-
 /**
  * A weighted sum of doubts: within a source the changes add with their signs. A source that is met once, as most are in
  * a total, is handed on as it is. A part without a weight counts once.
@@ -35,7 +24,7 @@ export function sumDoubts(
   parts: readonly { readonly doubts: readonly DoubtChange[]; readonly weight?: number }[],
 ): DoubtChange[] {
   const byId = new Map<string, DoubtChange>();
-  const sums = new Map<string, DoubtSum>();
+  const sums = new Set<DoubtChange>();
   for (const { doubts, weight = 1 } of parts) {
     for (const doubt of doubts) {
       const { id } = doubt;
@@ -44,35 +33,16 @@ export function sumDoubts(
         byId.set(id, doubt);
         continue;
       }
-      const sum = sums.get(id) ?? newSum(id, first);
-      sums.set(id, sum);
-      byId.set(id, sum);
-      accumulate(sum.up, doubt.up, weight);
-      accumulate(sum.down, doubt.down, weight);
+      const sum = first !== undefined && sums.has(first) ? first : new DoubtChange(id);
+      if (sum !== first) {
+        if (first !== undefined) sum.add(first, 1);
+        sums.add(sum);
+        byId.set(id, sum);
+      }
+      sum.add(doubt, weight);
     }
   }
   return [...byId.values()];
-}
-
-interface DoubtSum {
-  readonly id: string;
-  readonly up: MutableChange;
-  readonly down: MutableChange;
-}
-
-function newSum(id: string, first: DoubtChange | undefined): DoubtSum {
-  const { up = zeroChange(), down = zeroChange() } = first ?? {};
-  return { id, up: { ...up }, down: { ...down } };
-}
-
-/** Adds in place: a total over hundreds of rows makes no throw-away changes. */
-function accumulate(into: MutableChange, change: Change, weight: number): void {
-  into.dragAgainstTrackN += weight * change.dragAgainstTrackN;
-  into.sideForceN += weight * change.sideForceN;
-  into.heelingMomentNm += weight * change.heelingMomentNm;
-  into.airPowerW += weight * change.airPowerW;
-  into.trackPowerW += weight * change.trackPowerW;
-  into.fullPriceW += weight * change.fullPriceW;
 }
 
 /** Doubts of a difference, a - b, source by source: what both share cancels. */
@@ -93,12 +63,13 @@ export function endsOfDifference(
   key: DoubtedKey,
 ): Range {
   const sum = emptySum();
-  for (const { id, up, down } of a) {
-    const shared = b.find((other) => other.id === id);
-    addSource(sum, up[key] - (shared?.up[key] ?? 0), down[key] - (shared?.down[key] ?? 0));
+  for (const doubt of a) {
+    const shared = b.find(({ id }) => id === doubt.id);
+    const [up, down] = [shared?.upIn(key) ?? 0, shared?.downIn(key) ?? 0];
+    addSource(sum, doubt.upIn(key) - up, doubt.downIn(key) - down);
   }
-  for (const { id, up, down } of b) {
-    if (!a.some((other) => other.id === id)) addSource(sum, -up[key], -down[key]);
+  for (const doubt of b) {
+    if (!a.some(({ id }) => id === doubt.id)) addSource(sum, -doubt.upIn(key), -doubt.downIn(key));
   }
   return endsOf(sum);
 }

@@ -1,8 +1,16 @@
 import type { ConditionStates } from '../condition/conditionStates';
 import type { SailingState } from '../condition/sailingState';
-import type { DoubtChange } from '../doubt/doubts';
+import { DoubtChange } from '../doubt/doubtChange';
+import { CoefficientDoubts } from './coefficientDoubts';
 import type { FittingInput } from './fittingInput';
-import { changeFrom, inputDoubts, itemForces, layFitting, type LaidFitting } from './itemForces';
+import {
+  changeFrom,
+  inputDoubts,
+  itemForces,
+  layFitting,
+  type ItemForces,
+  type LaidFitting,
+} from './itemForces';
 import { memberTrace, type MemberTrace } from './memberTrace';
 import { memberReach, type MemberReach } from './memberReach';
 import { noticesOf, type Notice } from './notice';
@@ -44,10 +52,7 @@ export function evaluateLaid(
 ): FittingTrace {
   const { best } = states;
   const { fitting, laid } = laidFitting;
-  const reaches: MemberReach[] = [];
-  const sums = itemForces(laidFitting, best, methods, dutyFraction, (geometry, setting, _sums, point) => {
-    reaches.push(memberReach(fitting, best, geometry, setting, point));
-  });
+  const { sums, reaches } = forcesWithReach(laidFitting, best, methods, dutyFraction);
   const mean = outcomeOf(sums.mean, best);
   return new LazyTrace(() => memberTraces(fitting, laid, best, methods), {
     fittingId: fitting.id,
@@ -55,13 +60,26 @@ export function evaluateLaid(
     mean,
     deployed: dutyFraction === 1 ? mean : outcomeOf(sums.deployed, best),
     stowed: fitting.stowed === null ? zeroOutcome : outcomeOf(sums.stowed, best),
-    doubts: [
-      ...sums.coefficientDoubts,
-      ...inputDoubts(laidFitting, best, methods, dutyFraction, sums.mean),
-      ...airDoubts(fitting, laid, states, methods, dutyFraction, sums.mean),
-    ],
+    doubts: sums.coefficientDoubts.concat(
+      inputDoubts(laidFitting, best, methods, dutyFraction, sums.mean),
+      airDoubts(fitting, laid, states, methods, dutyFraction, sums.mean),
+    ),
     notices: noticesOf(fitting, reaches, laid),
   });
+}
+
+/** Apart from the trace, whose closure would keep what the visitor collects. */
+function forcesWithReach(
+  laidFitting: LaidFitting,
+  state: SailingState,
+  methods: Methods,
+  dutyFraction: number,
+): { readonly sums: ItemForces; readonly reaches: readonly MemberReach[] } {
+  const reaches: MemberReach[] = [];
+  const sums = itemForces(laidFitting, state, methods, dutyFraction, (geometry, setting, _sums, point) => {
+    reaches.push(memberReach(laidFitting.fitting, state, geometry, setting, point));
+  });
+  return { sums, reaches };
 }
 
 /** A trace whose members' workings are worked out when they are first read, since few rows of a ledger are. */
@@ -100,7 +118,7 @@ function memberTraces(
   methods: Methods,
 ): readonly MemberTrace[] {
   const members: MemberTrace[] = [];
-  sumDeployed(fitting, laid, state, methods, new Map(), (geometry, setting, sums, point) => {
+  sumDeployed(fitting, laid, state, methods, new CoefficientDoubts(), (geometry, setting, sums, point) => {
     members.push(memberTrace(fitting, state, geometry, setting, sums, point));
   });
   return members;
@@ -109,14 +127,15 @@ function memberTraces(
 function airDoubts(
   fitting: FittingInput,
   laid: LaidMembers,
-  states: ConditionStates,
+  { best, variants }: ConditionStates,
   methods: Methods,
   duty: number,
   mean: Sums,
 ): DoubtChange[] {
-  return states.variants.map(({ id, up, down }) => ({
-    id,
-    up: changeFrom(mean, states.best, fitting, laid, up, methods, duty),
-    down: changeFrom(mean, states.best, fitting, laid, down, methods, duty),
-  }));
+  return variants.map(({ id, up, down }) => {
+    const doubt = new DoubtChange(id);
+    doubt.writeUp(changeFrom(mean, fitting, laid, up, methods, duty), best);
+    doubt.writeDown(changeFrom(mean, fitting, laid, down, methods, duty), best);
+    return doubt;
+  });
 }

@@ -1,10 +1,10 @@
 import type { SailingState } from '../condition/sailingState';
 import { endsDoubtId, endTableDoubtId } from '../doubt/doubtSource';
-import type { DoubtChange } from '../doubt/doubts';
+import { DoubtChange } from '../doubt/doubtChange';
+import { CoefficientDoubts } from './coefficientDoubts';
 import { isMemberShape, type FittingInput } from './fittingInput';
-import { addSums, changeOf, zeroSums, type Change, type Sums } from './outcome';
+import { addSums, clearSums, zeroSums, type Sums } from './outcome';
 import { ownVariants } from './ownDoubts';
-import type { CoefficientDoubts } from './pointForce';
 import {
   layMembers,
   sumDeployed,
@@ -37,8 +37,12 @@ export interface ItemForces {
   /** d x deployed + (1 - d) x stowed. */
   readonly mean: Sums;
   /** Of the coefficients: collected on the way. */
-  readonly coefficientDoubts: readonly DoubtChange[];
+  readonly coefficientDoubts: DoubtChange[];
 }
+
+const deployedDoubts = new CoefficientDoubts();
+const stowedDoubts = new CoefficientDoubts();
+const scratchSums = zeroSums();
 
 export function layFitting(fitting: FittingInput, state: SailingState): LaidFitting {
   const laid = layMembers(fitting, state);
@@ -61,8 +65,8 @@ export function itemForces(
   visit: MemberVisitor | null = null,
 ): ItemForces {
   const { fitting, laid } = laidFitting;
-  const deployedDoubts: CoefficientDoubts = new Map();
-  const stowedDoubts: CoefficientDoubts | null = fitting.stowed === null ? null : new Map();
+  deployedDoubts.clear();
+  stowedDoubts.clear();
   const deployed = sumDeployed(fitting, laid, state, methods, deployedDoubts, visit);
   const stowed = sumStowed(fitting, state, stowedDoubts);
   const mean = zeroSums();
@@ -72,10 +76,7 @@ export function itemForces(
     deployed,
     stowed,
     mean,
-    coefficientDoubts: [
-      ...collected(deployedDoubts, dutyFraction, state),
-      ...collected(stowedDoubts, 1 - dutyFraction, state),
-    ],
+    coefficientDoubts: collected(state, dutyFraction),
   };
 }
 
@@ -91,30 +92,35 @@ export function inputDoubts(
   dutyFraction: number,
   mean: Sums,
 ): DoubtChange[] {
-  return [
-    ...endDoubts(laidFitting.fitting, laidFitting.laid, state, methods, dutyFraction, mean),
-    ...ownDoubts(laidFitting, state, methods, dutyFraction, mean),
-  ];
+  const { fitting, laid } = laidFitting;
+  return endDoubts(fitting, laid, state, methods, dutyFraction, mean).concat(
+    ownDoubts(laidFitting, state, methods, dutyFraction, mean),
+  );
 }
 
-function collected(doubts: CoefficientDoubts | null, weight: number, state: SailingState): DoubtChange[] {
-  if (doubts === null || weight === 0) return [];
-  const changes: DoubtChange[] = [];
-  doubts.forEach(({ up, down }, id) => {
-    changes.push({
-      id,
-      up: changeOf(weighted(up, weight), state),
-      down: changeOf(weighted(down, weight), state),
-    });
+/** What was collected on the way, weighted with the time deployed and the time stowed. */
+function collected(state: SailingState, dutyFraction: number): DoubtChange[] {
+  return weightedDoubts(deployedDoubts, dutyFraction, state).concat(
+    weightedDoubts(stowedDoubts, 1 - dutyFraction, state),
+  );
+}
+
+function weightedDoubts(doubts: CoefficientDoubts, weight: number, state: SailingState): DoubtChange[] {
+  if (weight === 0) return [];
+  return doubts.map((id, { up, down }) => {
+    const doubt = new DoubtChange(id);
+    doubt.writeUp(weighted(up, weight), state);
+    doubt.writeDown(weighted(down, weight), state);
+    return doubt;
   });
-  return changes;
 }
 
+/** A factor times sums, in sums that are used again. */
 function weighted(sums: Sums, weight: number): Sums {
   if (weight === 1) return sums;
-  const out = zeroSums();
-  addSums(out, sums, weight);
-  return out;
+  clearSums(scratchSums);
+  addSums(scratchSums, sums, weight);
+  return scratchSums;
 }
 
 /** Published end-effect tables of free ends scatter by about this much, whichever method is chosen (assumed). */
@@ -132,21 +138,15 @@ function endDoubts(
   const { shape } = fitting;
   if (!isMemberShape(shape) || !shape.ends.includes('free')) return [];
   const other: Methods = { ...methods, ends: methods.ends === 'dnv' ? 'en' : 'dnv' };
+  const method = new DoubtChange(endsDoubtId);
+  method.writeUp(changeFrom(mean, fitting, laid, state, other, duty), state);
   const deployed = zeroSums();
   addSums(deployed, mean, 1);
   addSums(deployed, sumStowed(fitting, state), duty - 1);
-  return [
-    {
-      id: endsDoubtId,
-      up: changeFrom(mean, state, fitting, laid, state, other, duty),
-      down: changeOf(zeroSums(), state),
-    },
-    {
-      id: endTableDoubtId,
-      up: changeOf(weighted(deployed, endTableDoubt), state),
-      down: changeOf(weighted(deployed, -endTableDoubt), state),
-    },
-  ];
+  const table = new DoubtChange(endTableDoubtId);
+  table.writeUp(weighted(deployed, endTableDoubt), state);
+  table.writeDown(weighted(deployed, -endTableDoubt), state);
+  return [method, table];
 }
 
 function ownDoubts(
@@ -157,32 +157,28 @@ function ownDoubts(
   mean: Sums,
 ): DoubtChange[] {
   if (duty === 0) return [];
-  const changed = (variant: FittingInput, laid: LaidMembers): Change =>
-    changeFrom(mean, state, variant, laid, state, methods, duty);
-  return variants.map(({ id, up, upLaid, down, downLaid }) => ({
-    id,
-    up: changed(up, upLaid),
-    down: changed(down, downLaid),
-  }));
+  return variants.map(({ id, up, upLaid, down, downLaid }) => {
+    const doubt = new DoubtChange(id);
+    doubt.writeUp(changeFrom(mean, up, upLaid, state, methods, duty), state);
+    doubt.writeDown(changeFrom(mean, down, downLaid, state, methods, duty), state);
+    return doubt;
+  });
 }
-
-const scratchSums = zeroSums();
 
 /**
  * What changes when the mean is summed of another fitting, laying, state of the air or choice of methods.
  * @param mean the sum that it changes from.
- * @param best the state by which the change is priced.
+ * @returns sums that are used again: they are read before the next call.
  */
 export function changeFrom(
   mean: Sums,
-  best: SailingState,
   fitting: FittingInput,
   laid: LaidMembers,
   state: SailingState,
   methods: Methods,
   duty: number,
-): Change {
+): Sums {
   const change = sumMean(fitting, laid, state, methods, duty, scratchSums);
   addSums(change, mean, -1);
-  return changeOf(change, best);
+  return change;
 }

@@ -2,7 +2,8 @@ import type { Quantity } from '../quantity';
 import { toBoat } from '../frames/boatToTrack';
 import type { SailingState } from '../condition/sailingState';
 import { plainZero } from '../numerics/plainZero';
-import { trackVector, type BoatVector, type TrackVector } from '../vector/vector3';
+import { trackVector, type TrackVector } from '../vector/vector3';
+import { changeOf } from './change';
 
 /** Force and moment summed in the track's frame about the boat's origin, and the two powers that belong to them. */
 export interface Sums {
@@ -146,19 +147,6 @@ export const outcomeQuantities = {
 
 export const outcomeKeys = Object.keys(outcomeQuantities) as readonly OutcomeKey[];
 
-/** The outcome's entries for which every doubt is followed. */
-export const doubtedKeys = [
-  'dragAgainstTrackN',
-  'sideForceN',
-  'heelingMomentNm',
-  'airPowerW',
-  'trackPowerW',
-  'fullPriceW',
-] as const satisfies readonly OutcomeKey[];
-export type DoubtedKey = (typeof doubtedKeys)[number];
-/** A change of the outcome, or a value of it, for the entries whose doubt is followed. */
-export type Change = Readonly<Record<DoubtedKey, number>>;
-
 /** Turns sums into the outcome: both frames, the heeling moment, the powers and the full price. */
 export function outcomeOf(sums: Sums, state: SailingState): Outcome {
   const forceTrack: TrackVector = trackVector(sums.fx, sums.fy, sums.fz);
@@ -187,61 +175,6 @@ export function outcomeOf(sums: Sums, state: SailingState): Outcome {
     momentBoatXNm: plainZero(momentBoat[0]),
     momentBoatYNm: plainZero(momentBoat[1]),
     momentBoatZNm: plainZero(momentBoat[2]),
-  };
-}
-
-/** The doubted entries alone. All are linear in the sums, so the change of the sums gives the change of the entries. */
-export function changeOf(sums: Sums, state: SailingState): Change {
-  const dragAgainstTrackN = plainZero(-sums.fx);
-  const sideForceN = plainZero(state.tackSign * sums.fy);
-  const heelingMomentNm = plainZero(heelingMoment(sums, state));
-  const trackPowerW = plainZero(dragAgainstTrackN * state.boatSpeedMs);
-  const { hullDragPerSideForce, driveLostPerHeelingMomentPerM, atHeelLimit } = state.condition;
-  const sidePrice = (hullDragPerSideForce ?? 0) * sideForceN;
-  const heelPrice = atHeelLimit ? (driveLostPerHeelingMomentPerM ?? 0) * heelingMomentNm : 0;
-  return {
-    dragAgainstTrackN,
-    sideForceN,
-    heelingMomentNm,
-    airPowerW: sums.airPower,
-    trackPowerW,
-    fullPriceW: trackPowerW + state.boatSpeedMs * (sidePrice + heelPrice),
-  };
-}
-
-/**
- * Moment about the boat's x axis through the centre of lateral resistance, positive to leeward. A positive turn about x
- * puts the starboard side down, so starboard tack, whose leeward side is port, takes the minus sign.
- */
-function heelingMoment(sums: Sums, state: SailingState): number {
-  const { rowX, rowY, rowZ } = state.rotation;
-  const momentX = rowX[0] * sums.mx + rowY[0] * sums.my + rowZ[0] * sums.mz;
-  const forceY = rowX[1] * sums.fx + rowY[1] * sums.fy + rowZ[1] * sums.fz;
-  const forceZ = rowX[2] * sums.fx + rowY[2] * sums.fy + rowZ[2] * sums.fz;
-  const centre: BoatVector = state.centreOfLateralResistance;
-  return -state.tackSign * (momentX - (centre[1] * forceZ - centre[2] * forceY));
-}
-
-export function zeroChange(): Change {
-  return {
-    dragAgainstTrackN: 0,
-    sideForceN: 0,
-    heelingMomentNm: 0,
-    airPowerW: 0,
-    trackPowerW: 0,
-    fullPriceW: 0,
-  };
-}
-
-/** Entry by entry: a + factor b. */
-export function addChange(a: Change, b: Change, factor: number): Change {
-  return {
-    dragAgainstTrackN: a.dragAgainstTrackN + factor * b.dragAgainstTrackN,
-    sideForceN: a.sideForceN + factor * b.sideForceN,
-    heelingMomentNm: a.heelingMomentNm + factor * b.heelingMomentNm,
-    airPowerW: a.airPowerW + factor * b.airPowerW,
-    trackPowerW: a.trackPowerW + factor * b.trackPowerW,
-    fullPriceW: a.fullPriceW + factor * b.fullPriceW,
   };
 }
 

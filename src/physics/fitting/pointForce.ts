@@ -1,4 +1,4 @@
-import { zeroSums, type Sums } from './outcome';
+import type { Sums } from './outcome';
 import type { PointWind } from './localWind';
 
 /** Adds a force (track's frame, N) acting at a point (track's frame, m, from the boat's origin) in a point's wind. */
@@ -20,23 +20,4 @@ export function addPointForce(
   sums.mz += x * fy - y * fx;
   sums.airPower += fx * wind.freeX + fy * wind.freeY;
   sums.windPower += fx * wind.trueX + fy * wind.trueY;
-}
-
-/**
- * Collects what each coefficient changes, source by source: the sums of (state - best) for its high and its low state.
- */
-export type CoefficientDoubts = Map<string, CoefficientEntry>;
-
-export interface CoefficientEntry {
-  readonly up: Sums;
-  readonly down: Sums;
-}
-
-/** The entry of a source, made at first use. */
-export function coefficientEntry(doubts: CoefficientDoubts, source: string): CoefficientEntry {
-  const known = doubts.get(source);
-  if (known !== undefined) return known;
-  const entry = { up: zeroSums(), down: zeroSums() };
-  doubts.set(source, entry);
-  return entry;
 }

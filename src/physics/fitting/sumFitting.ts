@@ -18,7 +18,7 @@ import { directionOf, isMemberShape, type FittingInput, type MemberShape, type S
 import { prepareMember } from './memberFamilies';
 import { freeSetting, settingAt, sideSettings, type Setting, type SideSettings } from './localWind';
 import { addSums, clearSums, zeroSums, type Sums } from './outcome';
-import type { CoefficientDoubts } from './pointForce';
+import type { CoefficientDoubts } from './coefficientDoubts';
 
 /** The choices where published sources differ. */
 export interface Methods {
@@ -112,7 +112,9 @@ interface PreparedSum {
   readonly addMember: MemberAdder;
 }
 
-const known = new WeakMap<FittingInput, PreparedSum>();
+/** Both tacks, each by the chosen methods and by the other end effect, which is a doubt. */
+const mostPrepared = 4;
+const known = new WeakMap<FittingInput, readonly PreparedSum[]>();
 
 /** Prepared once for a fitting: the air and its doubts ask for the same fitting over and over. */
 function preparedSum(
@@ -120,11 +122,13 @@ function preparedSum(
   tackSign: SailingState['tackSign'],
   methods: Methods,
 ): PreparedSum {
-  const before = known.get(fitting);
-  if (before?.tackSign === tackSign && isSameChoice(before.methods, methods)) return before;
+  const before = known.get(fitting) ?? [];
+  for (const prepared of before) {
+    if (prepared.tackSign === tackSign && isSameChoice(prepared.methods, methods)) return prepared;
+  }
   const settings = sideSettings(fitting, tackSign);
   const prepared = { tackSign, methods, settings, addMember: memberAdder(fitting, methods) };
-  known.set(fitting, prepared);
+  known.set(fitting, [prepared, ...before].slice(0, mostPrepared));
   return prepared;
 }
 

@@ -1,4 +1,4 @@
-import type { Change } from '../fitting/outcome';
+import type { Change } from '../fitting/change';
 
 /**
  * Force along a horizontal wind, N, from the force against the track D and the side force S: F . u / |u| = D cos B + S sin B,

@@ -1,22 +1,16 @@
+import type { DoubtChange } from '../doubt/doubtChange';
 import {
   differenceOfDoubts,
   endsOfDifference,
   excludesZero,
   rangesOf,
   sumDoubts,
-  type DoubtChange,
   type Ranges,
 } from '../doubt/doubts';
 import type { FittingTrace } from '../fitting/evaluateFitting';
 import { oneOfEach, type Notice } from '../fitting/notice';
-import {
-  addChange,
-  sumOutcomes,
-  zeroOutcome,
-  type Change,
-  type DoubtedKey,
-  type Outcome,
-} from '../fitting/outcome';
+import { addChange, type Change, type DoubtedKey } from '../fitting/change';
+import { sumOutcomes, zeroOutcome, type Outcome } from '../fitting/outcome';
 
 /** An outcome with its doubts and the ranges they make: what every row, zone and total carries. */
 export interface Result {
@@ -126,6 +120,12 @@ export function totalWith(total: Result, removed: Result, added: Result): Result
 export function savingOf(before: Result, after: Result): Saving {
   const change = addChange(before.outcome, after.outcome, -1);
   return savingFrom(change, () => differenceOfDoubts(before.doubts, after.doubts));
+}
+
+/** What the totals of rows give back, its doubts from the rows that give something back: the others cancel. */
+export function totalSavingOf(before: Result, after: Result, savings: readonly Saving[]): Saving {
+  const change = addChange(before.outcome, after.outcome, -1);
+  return savingFrom(change, () => sumDoubts(savings));
 }
 
 /** The sum of savings, or with a negative factor their difference. */

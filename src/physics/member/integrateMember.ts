@@ -1,6 +1,7 @@
 import type { SailingState } from '../condition/sailingState';
 import { emptyWind, windAt, windAtLog, type PointWind, type Setting } from '../fitting/localWind';
-import { addPointForce, coefficientEntry, type CoefficientDoubts } from '../fitting/pointForce';
+import type { CoefficientDoubts } from '../fitting/coefficientDoubts';
+import { addPointForce } from '../fitting/pointForce';
 import type { Sums } from '../fitting/outcome';
 import { crossFlowDoubtId, frictionDoubtId } from '../doubt/doubtSource';
 import { crossFlowDoubt } from '../section/crossFlowDoubt';
@@ -263,7 +264,7 @@ function addStripDoubts(
   const { friction } = load;
   const { drag, dragHigh, dragLow, lift, liftHigh, liftLow } = scratchStrip;
   load.friction = 0;
-  const entry = coefficientEntry(doubts, doubtId);
+  const entry = doubts.entry(doubtId);
   load.drag = dragHigh - drag;
   load.lift = liftHigh - lift;
   addLoad(entry.up, load, geometry, node);
@@ -271,7 +272,7 @@ function addStripDoubts(
   load.lift = liftLow - lift;
   addLoad(entry.down, load, geometry, node);
   if (nearAxis > 0) {
-    const principle = coefficientEntry(doubts, crossFlowDoubtId);
+    const principle = doubts.entry(crossFlowDoubtId);
     load.drag = nearAxis * drag;
     load.lift = nearAxis * lift;
     addLoad(principle.up, load, geometry, node);
@@ -291,7 +292,7 @@ function addFrictionDoubt(
   node: MemberNode,
 ): void {
   const { friction } = load;
-  const entry = coefficientEntry(doubts, frictionDoubtId);
+  const entry = doubts.entry(frictionDoubtId);
   load.drag = 0;
   load.lift = 0;
   load.friction = friction * (roughFriction(frictionReynolds) / frictionBest - 1);

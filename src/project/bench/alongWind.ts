@@ -5,8 +5,10 @@ import {
   type SailingState,
 } from '../../physics/condition/sailingState';
 import { dragAlongWindN } from '../../physics/ledger/alongWind';
-import { sumDoubts, type DoubtChange } from '../../physics/doubt/doubts';
-import { sumOutcomes, type Change } from '../../physics/fitting/outcome';
+import { doubtChange, type DoubtChange } from '../../physics/doubt/doubtChange';
+import { sumDoubts } from '../../physics/doubt/doubts';
+import { type Change } from '../../physics/fitting/change';
+import { sumOutcomes } from '../../physics/fitting/outcome';
 import { resultOf, type ConditionPart, type Result } from '../../physics/ledger/ledgerSums';
 import { pointToBoat } from '../core/fittingToPhysics';
 import type { Project } from '../file/schema';
@@ -34,11 +36,9 @@ export function alongWindResult(parts: readonly ConditionPart[], angles: CourseA
     parts.map(({ conditionId, weight, trace }) => ({ outcome: turned(trace.mean, conditionId), weight })),
   );
   const doubtsIn = ({ conditionId, trace }: ConditionPart): DoubtChange[] =>
-    trace.doubts.map(({ id, up, down }) => ({
-      id,
-      up: turned(up, conditionId),
-      down: turned(down, conditionId),
-    }));
+    trace.doubts.map(({ id, up, down }) =>
+      doubtChange(id, turned(up, conditionId), turned(down, conditionId)),
+    );
   return resultOf(outcome, () =>
     sumDoubts(parts.map((part) => ({ doubts: doubtsIn(part), weight: part.weight }))),
   );

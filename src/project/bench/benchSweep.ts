@@ -1,7 +1,7 @@
 import { addSource, emptySum, endsOf } from '../../physics/doubt/combinedEnds';
-import type { DoubtChange } from '../../physics/doubt/doubts';
+import type { DoubtChange } from '../../physics/doubt/doubtChange';
 import { inputDoubts, itemForces, layFitting, type LaidFitting } from '../../physics/fitting/itemForces';
-import { changeOf, type Change } from '../../physics/fitting/outcome';
+import { changeOf, type Change } from '../../physics/fitting/change';
 import { layMembers, sumMean } from '../../physics/fitting/sumFitting';
 import { dragAlongWindN } from '../../physics/ledger/alongWind';
 import type { FittingState } from '../core/fittingState';

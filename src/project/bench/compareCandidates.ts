@@ -1,5 +1,5 @@
 import { excludesZero, type Range } from '../../physics/doubt/doubts';
-import type { DoubtedKey } from '../../physics/fitting/outcome';
+import type { DoubtedKey } from '../../physics/fitting/change';
 import { rowOf, savingOf, type Result, type RowResult } from '../../physics/ledger/ledgerSums';
 import { asSailed, type FittingState } from '../core/fittingState';
 import type { Project } from '../file/schema';

@@ -3,6 +3,7 @@ import {
   orderIsSafe,
   savingOf,
   totalOf,
+  totalSavingOf,
   zeroResult,
   zeroSaving,
   type RowResult,
@@ -161,7 +162,8 @@ function ranked(rows: readonly LedgerRow[]): LedgerRow[] {
 function sideOf(rows: readonly LedgerRow[]): LedgerSide {
   const before = totalOf(rows.map((row) => row.before));
   const after = totalOf(rows.map((row) => row.after));
-  return { before, after, saving: savingOf(before, after) };
+  const savings = rows.map(({ saving }) => saving);
+  return { before, after, saving: totalSavingOf(before, after, savings) };
 }
 
 function zoneSum(zone: ProjectZone, rows: readonly LedgerRow[]): ZoneSum {

@@ -1,4 +1,5 @@
-import { doubtedKeys, outcomeQuantities, type Change, type DoubtedKey } from '../../physics/fitting/outcome';
+import { doubtedKeys, type Change, type DoubtedKey } from '../../physics/fitting/change';
+import { outcomeQuantities } from '../../physics/fitting/outcome';
 import type { Ranges } from '../../physics/doubt/doubts';
 import type { Project } from '../file/schema';
 import type { LedgerRow, ProjectLedger } from '../ledger/ledgerTypes';

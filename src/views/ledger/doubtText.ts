@@ -1,5 +1,5 @@
 import { doubtGroup } from '../../physics/doubt/doubtSource';
-import type { DoubtChange } from '../../physics/doubt/doubts';
+import type { DoubtChange } from '../../physics/doubt/doubtChange';
 import type { ProjectFitting } from '../../project/file/schema';
 import { doubtLabel } from '../../project/wording/doubtLabel';
 import { formatValue } from '../../units/print';

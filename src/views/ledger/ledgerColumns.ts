@@ -1,4 +1,5 @@
-import { outcomeQuantities, type DoubtedKey } from '../../physics/fitting/outcome';
+import { type DoubtedKey } from '../../physics/fitting/change';
+import { outcomeQuantities } from '../../physics/fitting/outcome';
 import type { ExtraColumn } from '../../state/preferences';
 import type { Shown } from '../../state/appStore';
 import type { Unit } from '../../units/unitTable';

@@ -1,4 +1,4 @@
-import type { DoubtedKey } from '../../physics/fitting/outcome';
+import type { DoubtedKey } from '../../physics/fitting/change';
 import type { LedgerRow, LedgerSide } from '../../project/ledger/ledgerTypes';
 import { columnDecimals } from '../../units/print';
 import type { Unit } from '../../units/unitTable';

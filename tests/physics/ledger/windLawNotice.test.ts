@@ -1,13 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { zeroChange, zeroOutcome } from '../../../src/physics/fitting/outcome';
+import { doubtChange } from '../../../src/physics/doubt/doubtChange';
+import { zeroChange } from '../../../src/physics/fitting/change';
+import { zeroOutcome } from '../../../src/physics/fitting/outcome';
 import { resultOf } from '../../../src/physics/ledger/ledgerSums';
 import { windLawNotice } from '../../../src/physics/ledger/windLawNotice';
 
 function noticeOf(airPowerW: number, up: number, down: number, id = 'wind-law') {
   const change = (watts: number) => ({ ...zeroChange(), airPowerW: watts, trackPowerW: 7 });
   const doubts = [
-    { id: 'wind-speed', up: change(500), down: change(-500) },
-    { id, up: change(up), down: change(down) },
+    doubtChange('wind-speed', change(500), change(-500)),
+    doubtChange(id, change(up), change(down)),
   ];
   return windLawNotice(resultOf({ ...zeroOutcome, airPowerW, trackPowerW: 3 }, () => doubts));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { doubtedKeys } from '../../../src/physics/fitting/outcome';
+import { doubtedKeys } from '../../../src/physics/fitting/change';
 import { between, blankPlan, point } from '../../../src/project/file/blankParts';
 import type { PlanAccount } from '../../../src/project/ledger/ledgerTypes';
 import {

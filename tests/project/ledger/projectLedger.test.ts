@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { doubtedKeys, outcomeKeys } from '../../../src/physics/fitting/outcome';
+import { doubtedKeys } from '../../../src/physics/fitting/change';
+import { outcomeKeys } from '../../../src/physics/fitting/outcome';
 import { blankCondition, blankPlan, blankProject } from '../../../src/project/file/blankParts';
 import type { Project, ProjectFitting } from '../../../src/project/file/schema';
 import { projectLedger } from '../../../src/project/ledger/projectLedger';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { doubtedKeys } from '../../../src/physics/fitting/outcome';
+import { doubtedKeys } from '../../../src/physics/fitting/change';
 import type { Project } from '../../../src/project/file/schema';
 import type { ProjectLedger } from '../../../src/project/ledger/ledgerTypes';
 import { projectLedger } from '../../../src/project/ledger/projectLedger';

@@ -1,4 +1,6 @@
-import { zeroChange, zeroOutcome, type Change } from '../../../src/physics/fitting/outcome';
+import { doubtChange } from '../../../src/physics/doubt/doubtChange';
+import { zeroChange, type Change } from '../../../src/physics/fitting/change';
+import { zeroOutcome } from '../../../src/physics/fitting/outcome';
 import { resultOf, type Result } from '../../../src/physics/ledger/ledgerSums';
 import { blankCondition, blankProject } from '../../../src/project/file/blankParts';
 import type { ProjectCondition } from '../../../src/project/file/schema';
@@ -8,7 +10,7 @@ import { toSi } from '../../../src/units/convert';
 /** A result of so many watts with one doubt about the item, up and down. */
 export function resultOfPower(trackPowerW: number, upW = 0, downW = 0): Result {
   const change = (changeW: number): Change => ({ ...zeroChange(), trackPowerW: changeW });
-  const doubts = [{ id: 'own:pole:diameter', up: change(upW), down: change(downW) }];
+  const doubts = [doubtChange('own:pole:diameter', change(upW), change(downW))];
   return resultOf({ ...zeroOutcome, trackPowerW }, () => doubts);
 }
 

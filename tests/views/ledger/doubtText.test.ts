@@ -1,14 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { zeroChange } from '../../../src/physics/fitting/outcome';
-import type { DoubtChange } from '../../../src/physics/doubt/doubts';
+import { zeroChange, type Change } from '../../../src/physics/fitting/change';
+import { doubtChange, type DoubtChange } from '../../../src/physics/doubt/doubtChange';
 import { largestDoubts } from '../../../src/views/ledger/doubtText';
 
 function doubt(id: string, upW: number, downW: number): DoubtChange {
-  return {
-    id,
-    up: { ...zeroChange(), trackPowerW: upW },
-    down: { ...zeroChange(), trackPowerW: downW },
-  };
+  const change = (trackPowerW: number): Change => ({ ...zeroChange(), trackPowerW });
+  return doubtChange(id, change(upW), change(downW));
 }
 
 function told(...doubts: readonly DoubtChange[]): string {
