@@ -16,7 +16,12 @@ export function useMediaQuery(query: string): boolean {
   return useSyncExternalStore(listen, () => mediaQueryList(query)?.matches ?? false);
 }
 
-/** The DOM of the view tests has no `matchMedia`. */
+const lists = new Map<string, MediaQueryList>();
+
+/** Asked at every drawing, so that each list is made once. The DOM of the view tests has no `matchMedia`. */
 function mediaQueryList(query: string): MediaQueryList | null {
-  return typeof window.matchMedia === 'function' ? window.matchMedia(query) : null;
+  if (typeof window.matchMedia !== 'function') return null;
+  const list = lists.get(query) ?? window.matchMedia(query);
+  lists.set(query, list);
+  return list;
 }

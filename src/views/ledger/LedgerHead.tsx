@@ -53,8 +53,9 @@ function Head({ id, setting }: { readonly id: ColumnId; readonly setting: RowSet
   const { shown, hasPlan } = setting;
   if (!isInSight(id, shown)) return <td role="cell" className={`column-${id}`} />;
   const state = hasState && hasPlan && shown === 'both' ? stateOf(id, shown) : '';
-  const isLong = name.includes(' ');
-  const secondLine = joined(unit === undefined || isLong ? '' : shortUnit(unit), state, ' ');
+  // Where the unit would take a line of its own beside the state, it goes to the name.
+  const isBeside = name.includes(' ') || (state !== '' && headText(id).includes('\u00a0'));
+  const secondLine = joined(unit === undefined || isBeside ? '' : shortUnit(unit), state, ' ');
   return (
     <th
       role="columnheader"
@@ -62,7 +63,7 @@ function Head({ id, setting }: { readonly id: ColumnId; readonly setting: RowSet
       className={leftAligned.includes(id) ? `column-${id}` : `number column-${id}`}
       title={joined(explained, joined(unit === undefined ? '' : printUnit(unit), state, ', '), ', ')}
     >
-      {isLong ? headText(id) : name}
+      {isBeside ? headText(id) : name}
       {hiddenNames[id] !== undefined && <span className="visually-hidden"> {hiddenNames[id]}</span>}
       {secondLine !== '' && <span className="head-line"> {secondLine}</span>}
     </th>

@@ -118,11 +118,15 @@ function headWidthPx(id: ColumnId): number {
   return Math.ceil(betweenPx + headLetterPx * Math.max(...lengths));
 }
 
-/** A head's name and unit; the unit of a name of several words stands beside the last, to save a line. */
+/** Names of so few letters have room for their unit beside them. */
+const mostShortLetters = 4;
+
+/** A head's name and unit; the unit of a short name or of one of several words stands beside it, to save a line. */
 export function headText(id: ColumnId): string {
   const { name, unit } = columnHeads[id];
   if (unit === undefined) return name;
-  return name.includes(' ') ? `${name}\u00a0${shortUnit(unit)}` : `${name} ${shortUnit(unit)}`;
+  const isBeside = name.includes(' ') || name.length <= mostShortLetters;
+  return `${name}${isBeside ? '\u00a0' : ' '}${shortUnit(unit)}`;
 }
 
 /** A unit without what stands in brackets: the head of the bars and the totals say which horsepower it is. */
