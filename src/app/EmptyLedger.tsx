@@ -1,10 +1,12 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { catalogue, fittingFromCatalogue, suggestedZoneId } from '../project/catalogue/catalogue';
 import { startingEntryIds } from '../project/catalogue/newProject';
 import type { EditAnswer } from '../project/edit/answer';
 import { addFitting } from '../project/edit/fittingEdits';
 import type { Project } from '../project/file/schema';
 import { useAppStore } from '../state/appStore';
+import { useShell, wantFirstStep } from './dialogs/shell';
+import { goToLedger } from './swap';
 import './emptyLedger.css';
 
 const entries = startingEntryIds.flatMap((entryId) => catalogue.filter(({ id }) => id === entryId));
@@ -13,6 +15,7 @@ const entries = startingEntryIds.flatMap((entryId) => catalogue.filter(({ id }) 
 export function EmptyLedger() {
   const [left, setLeft] = useState<readonly string[]>([]);
   const headingId = useId();
+  const firstStep = useFirstStep();
   const wanted = entries.filter(({ id }) => !left.includes(id)).map(({ id }) => id);
   return (
     <div className="empty-ledger">
@@ -39,11 +42,13 @@ export function EmptyLedger() {
       </ul>
       <p className="empty-actions">
         <button
+          ref={firstStep}
           type="button"
           className="plain-action"
           disabled={wanted.length === 0}
           onClick={() => {
             addThese(wanted);
+            goToLedger();
           }}
         >
           Add these {wanted.length} to the ledger
@@ -60,6 +65,18 @@ export function EmptyLedger() {
       </p>
     </div>
   );
+}
+
+/** The button of the next step, which takes the focus when the project was just made. */
+function useFirstStep() {
+  const button = useRef<HTMLButtonElement>(null);
+  const isWanted = useShell((state) => state.isFirstStepWanted);
+  useEffect(() => {
+    if (!isWanted) return;
+    wantFirstStep(false);
+    button.current?.focus();
+  }, [isWanted]);
+  return button;
 }
 
 /** All of them in one step, so that one undo takes them back. */

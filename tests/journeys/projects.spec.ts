@@ -18,9 +18,11 @@ test('a newcomer makes a project and has its ledger with two choices', async ({ 
   await dialog(page).getByRole('button', { name: 'Make the project' }).click();
   await expect(page).toHaveTitle('Marlow trial – drag ledger – Windtoll');
   await expect(page.getByRole('heading', { name: 'Nothing stands in the wind yet' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Add these 15 to the ledger' })).toBeFocused();
   await page.getByLabel('Boom').uncheck();
   await page.getByRole('button', { name: 'Add these 14 to the ledger' }).click();
   await expect(page.locator('.ledger-row')).toHaveCount(14);
+  await expect(page.locator('.ledger-row.selected .row-pick')).toBeFocused();
   await page.keyboard.press('Control+z');
   await expect(page.getByRole('heading', { name: 'Nothing stands in the wind yet' })).toBeVisible();
   await page.keyboard.press('Control+Shift+Z');

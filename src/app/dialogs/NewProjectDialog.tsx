@@ -4,9 +4,10 @@ import { newProject, type BoatOutline } from '../../project/catalogue/newProject
 import { useAppStore } from '../../state/appStore';
 import { QuantityField } from '../../ui/fields/QuantityField';
 import { TextField } from '../../ui/fields/TextField';
+import { usePlace } from '../place';
 import { bringUp } from '../swap';
 import { Dialog } from './Dialog';
-import { closeDialog } from './shell';
+import { closeDialog, wantFirstStep } from './shell';
 
 /** A yacht of a usual size, to be typed over. */
 const usual: BoatOutline = { name: 'My boat', lengthM: 12, beamM: 3.9, draughtM: 2.3, mastTopM: 18.5 };
@@ -40,6 +41,7 @@ export function NewProjectDialog() {
     closeDialog();
     // Where ledger and pane swap: the first step stands in the ledger.
     bringUp('ledger');
+    if (usePlace.getState().place === 'ledger') wantFirstStep(true);
   };
   return (
     <Dialog title="New project" onClose={closeDialog}>
