@@ -9,6 +9,7 @@ import {
   setAsideAmbiguous,
   setAsideFractions,
   setAsidePressures,
+  setAsideMinuses,
   setAsideRanges,
   setAsideWorking,
 } from './scribbleNumbers';
@@ -57,6 +58,7 @@ export function readScribble(text: string): ScribbleReading {
   const draft = draftOf(tokensOf(text.slice(0, longestScribble)));
   setAsideAmbiguous(draft);
   setAsideRanges(draft);
+  setAsideMinuses(draft);
   setAsideFractions(draft);
   setAsidePressures(draft);
   setAsideWorking(draft);

@@ -24,6 +24,16 @@ export function setAsideRanges(draft: Draft): void {
   });
 }
 
+/** "-3 posts" are not 3. A minus touches its number, and no number or word before it; a dash has a space after it. */
+export function setAsideMinuses(draft: Draft): void {
+  draft.tokens.forEach((token, i) => {
+    const before = draft.tokens[i - 1]?.meaning.kind ?? 'space';
+    const isSign = /^[-\u2212]$/.test(token.text) && ['space', 'break', 'equals'].includes(before);
+    if (!isSign || numberOf(draft.tokens[i + 1]) === null || draft.taken.has(i + 1)) return;
+    puzzle(draft, i, i + 1, 'A minus sign: only a temperature goes below zero. After a dash, leave a space.');
+  });
+}
+
 /** "1/4 in" is no 4 in. What has a unit before the stroke is no fraction. */
 export function setAsideFractions(draft: Draft): void {
   draft.tokens.forEach((token, i) => {

@@ -42,7 +42,8 @@ const phrase = new RegExp(`(?:${phrases.join('|')})(?![\\p{L}\\p{M}_])`, 'iuy');
 const space = /[^\S\r\n]+/uy;
 const equals = /[=:≈~]+/uy;
 const times = /[×*]|x(?![\p{L}\p{M}_])/iuy;
-const separator = /[,;.!?()[\]{}<>@→⇒•·|\r\n+\-\u2012-\u2015\u2212&/]+/uy;
+/** A minus that touches a number stands for itself. */
+const separator = /(?:[,;.!?()[\]{}<>@→⇒•·|\r\n+\u2012-\u2015&/]|[-\u2212](?!\d))+|[-\u2212]/uy;
 const word = /[\p{L}\p{M}\p{N}_'’]+/uy;
 const anything = /[^]/uy;
 
@@ -82,12 +83,23 @@ function numberAt(text: string, at: number): Found | null {
   return { end, meaning: { kind: 'number', number, unit, dimension, isAmbiguous } };
 }
 
+const minus = /[-\u2212]/uy;
+
+/** "-5 °C": of the numbers that a scribble can have, a temperature alone may lie below zero. */
+function belowZeroAt(text: string, at: number): Found | null {
+  const end = endOf(minus, text, at);
+  if (end === null || /[\p{L}\p{N}]/u.test(text[at - 1] ?? ' ')) return null;
+  const found = numberAt(text, end);
+  if (found?.meaning.kind !== 'number' || found.meaning.dimension !== 'temperature') return null;
+  return { end: found.end, meaning: { ...found.meaning, number: `-${found.meaning.number}` } };
+}
+
 function tokenAt(text: string, at: number): Found {
   for (const [pattern, kind] of plain) {
     const end = endOf(pattern, text, at);
     if (end !== null) return { end, meaning: { kind } };
   }
-  const named = wordAt(text, at) ?? numberAt(text, at);
+  const named = wordAt(text, at) ?? numberAt(text, at) ?? belowZeroAt(text, at);
   if (named !== null) return named;
   const breakEnd = endOf(separator, text, at);
   if (breakEnd !== null) return { end: breakEnd, meaning: { kind: 'break' } };

@@ -49,6 +49,9 @@ describe('a scribble', () => {
       { shape: 'rectangularBar', width: '40 mm', depth: '80 mm', length: '2 m' },
     ],
     ['wind 12', { speed: '12' }],
+    ['air at -5 °C', { temperature: '-5 °C' }],
+    ['temperature = −5 °C, 20 kn (pole)', { temperature: '-5 °C', speed: '20 kn', shape: 'roundBar' }],
+    ['pole (-5 °C)', { shape: 'roundBar', temperature: '-5 °C' }],
     ['pole 25 mm/3 m', { shape: 'roundBar', width: '25 mm', length: '3 m' }],
   ])('“%s” fills its fields', (text, texts) => {
     const reading = readScribble(text);
@@ -60,6 +63,10 @@ describe('a scribble', () => {
     ['16 gizmos', 'gizmos', 'not a word that is known', {}],
     ['20 kn, 12 m/s', '12 m/s', 'Wind speed has a value already: 20 kn.', { speed: '20 kn' }],
     ['20-40 kn', '20-40 kn', 'A range', {}],
+    ['20 kn,-3 posts', '-3', 'A minus sign', { speed: '20 kn', shape: 'roundBar' }],
+    ['5-10 °C', '5-10 °C', 'A range', {}],
+    ['-3 posts', '-3', 'A minus sign', { shape: 'roundBar' }],
+    ['wind = −12 m/s', '−12 m/s', 'A minus sign', {}],
     ['pole 1/4 in, 3 ft long', '1/4 in', 'A fraction', { shape: 'roundBar', length: '3 ft' }],
     ['2 1/4 in poles', '1/4 in', 'A fraction', { shape: 'roundBar' }],
     ['1,200 N', '1,200 N', 'two ways', {}],
