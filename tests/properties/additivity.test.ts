@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { DoubtChange } from '../../src/physics/doubt/doubtChange';
+import { DoubtChange } from '../../src/physics/doubt/doubtChange';
 import { doubtedKeys } from '../../src/physics/fitting/change';
 import { outcomeKeys, type Outcome } from '../../src/physics/fitting/outcome';
 import type { Result } from '../../src/physics/ledger/ledgerSums';
@@ -84,10 +84,16 @@ function expectPartsAddUp(ledger: ProjectLedger): void {
   }
 }
 
+/** An object's own entries, and the changes of a doubt, which it answers when they are read. */
+function entriesOf(value: object): [string, unknown][] {
+  const own = Object.entries(value) as [string, unknown][];
+  return value instanceof DoubtChange ? [...own, ['up', value.up], ['down', value.down]] : own;
+}
+
 function allNumbersFinite(value: unknown): boolean {
   if (typeof value === 'number') return Number.isFinite(value);
   if (typeof value !== 'object' || value === null) return true;
-  return Object.values(value).every(allNumbersFinite);
+  return entriesOf(value).every(([, entry]) => allNumbersFinite(entry));
 }
 
 /** What a person or the file has given, beside what is worked out. */
@@ -97,7 +103,7 @@ const givenKeys = new Set(['fitting', 'fittingBefore', 'fittingAfter', 'item', '
 function minusZeros(value: unknown, path = ''): string[] {
   if (typeof value === 'number') return Object.is(value, -0) ? [path] : [];
   if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, entry]) =>
+  return entriesOf(value).flatMap(([key, entry]) =>
     givenKeys.has(key) ? [] : minusZeros(entry, `${path}.${key}`),
   );
 }
