@@ -48,7 +48,8 @@ let last: { readonly key: string; readonly setting: RowSetting } | null = null;
 export function rowSetting(question: SettingQuestion): RowSetting {
   const setting = newSetting(question);
   const { boat, scale, ...plain } = setting;
-  const key = JSON.stringify([plain, scale.widthPx, scale.xOf(0), scale.xOf(1)]);
+  // The marks too: two units of power can differ in nothing else.
+  const key = JSON.stringify([plain, scale.widthPx, scale.ticks, scale.xOf(0), scale.xOf(1)]);
   if (last?.key === key && last.setting.boat === boat) return last.setting;
   last = { key, setting };
   return setting;
