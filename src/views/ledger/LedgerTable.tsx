@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'react';
+import { useMemo, useRef, useState, type MouseEvent } from 'react';
 import type { ProjectFitting } from '../../project/file/schema';
 import { GroupHead, TailLine } from './GroupLines';
 import { LedgerColumns } from './LedgerColumns';
@@ -73,6 +73,7 @@ export function LedgerTable(props: LedgerTableProps) {
       onFocus={(event) => {
         setFocusedId(focusedIdOf(event) ?? null);
       }}
+      onMouseDown={pickWithoutMarking}
       onKeyDown={onKeyDown}
       onKeyUp={(event) => {
         // Some browsers press a button when the space bar comes up again.
@@ -94,6 +95,12 @@ export function LedgerTable(props: LedgerTableProps) {
       ))}
     </table>
   );
+}
+
+/** With Shift, which picks rows, the browser would mark the text of all that lies on the way. */
+function pickWithoutMarking(event: MouseEvent): void {
+  const isInField = (event.target as Element).closest('input') !== null;
+  if (event.shiftKey && !isInField) event.preventDefault();
 }
 
 /** Keeps the place of lines that are not drawn. */

@@ -23,11 +23,13 @@ export function RowActions({ onCommand, onEdit, said }: RowActionsProps) {
   const areOut =
     !isNothing &&
     (project?.fittings.every(({ id, excluded }) => !ids.includes(id) || excluded !== null) ?? false);
-  const words: readonly (readonly [word: string, run: () => void])[] = [
-    ['Edit', onEdit],
+  const words: readonly (readonly [key: string, word: string, run: () => void])[] = [
+    ['edit', 'Edit', onEdit],
     ...commands.map(
       ([word, command]) =>
         [
+          // The same button under either word, or it would lose the focus with the first press.
+          command,
           command === 'exclude' && areOut ? 'Include' : word,
           () => {
             onCommand(command);
@@ -48,9 +50,9 @@ export function RowActions({ onCommand, onEdit, said }: RowActionsProps) {
         >
           Add<span className="desk-word">&nbsp;a fitting</span>
         </button>
-        {words.map(([word, run]) => (
+        {words.map(([key, word, run]) => (
           <button
-            key={word}
+            key={key}
             type="button"
             className="plain-action"
             disabled={isNothing}

@@ -36,7 +36,10 @@ export function useLedgerKeys(
 
   const handlers = useMemo<RowHandlers>(
     () => ({
-      onPick: actions.onPick,
+      onPick: (fittingId, kind) => {
+        focusRow(tableRef.current, fittingId);
+        actions.onPick(fittingId, kind);
+      },
       onOpenInPlace: setInPlaceId,
       renderInPlace: actions.renderInPlace,
       onCloseInPlace: (returnsToRow) => {
@@ -44,7 +47,7 @@ export function useLedgerKeys(
         setInPlaceId(null);
       },
     }),
-    [actions],
+    [actions, tableRef],
   );
 
   const obey = (meaning: KeyMeaning, focusedId: string): void => {
@@ -113,4 +116,11 @@ export function focusedIdOf({ target }: { readonly target: EventTarget }): strin
 /** The part of a row that takes the focus; null while the row is not drawn. */
 export function rowButton(table: HTMLTableElement | null, fittingId: string): HTMLElement | null {
   return table?.querySelector<HTMLElement>(`[data-fitting-id="${fittingId}"]`) ?? null;
+}
+
+/** A click beside the name leaves the focus nowhere, and the arrow keys would be dead; a field of the row keeps it. */
+function focusRow(table: HTMLTableElement | null, fittingId: string): void {
+  const button = rowButton(table, fittingId);
+  if (button?.closest('tr')?.contains(document.activeElement) === false)
+    button.focus({ preventScroll: true });
 }

@@ -1,4 +1,4 @@
-import { act, cleanup, render, screen, within } from '@testing-library/react';
+import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Project, ProjectFitting } from '../../../src/project/file/schema';
@@ -38,6 +38,10 @@ function rowButton(name: string): HTMLElement {
 
 function words(): HTMLElement {
   return screen.getByRole('group', { name: 'Rows' });
+}
+
+function fail(): never {
+  throw new Error('no such cell');
 }
 
 function said(): string {
@@ -91,6 +95,17 @@ describe('the words above the ledger', () => {
     expect(screen.queryByRole('button', { name: 'Boom, copy' })).toBeNull();
     for (let i = 0; i < 4; i += 1) useAppStore.getState().undo();
     expect(project()).toEqual(before);
+  });
+});
+
+describe('the word that excludes', () => {
+  it('keeps the focus as it turns into the one that includes', async () => {
+    await pick('Boom');
+    within(words()).getByRole('button', { name: 'Exclude' }).focus();
+    await userEvent.keyboard('{Enter}');
+    expect(document.activeElement).toBe(within(words()).getByRole('button', { name: 'Include' }));
+    await userEvent.keyboard('{Enter}');
+    expect(document.activeElement).toBe(within(words()).getByRole('button', { name: 'Exclude' }));
   });
 });
 
@@ -191,6 +206,21 @@ describe('picking several rows', () => {
     expect(said()).toMatch(/^Deleted 3 rows/);
     useAppStore.getState().undo();
     expect(project()).toEqual(before);
+  });
+
+  it('a click beside a name lets the arrows go on from there, and with Shift marks no text', async () => {
+    const names = shownNames();
+    const cellOf = (name = '') => rowButton(name).closest('tr')?.querySelector('.column-before') ?? fail();
+    await userEvent.click(cellOf(names[1]));
+    expect(focusedName()).toBe(names[1]);
+    await userEvent.keyboard('{ArrowDown}');
+    expect(focusedName()).toBe(names[2]);
+    // False: the default, which marks the text up to here, is prevented.
+    expect(fireEvent.mouseDown(cellOf(names[4]), { shiftKey: true })).toBe(false);
+    expect(fireEvent.mouseDown(cellOf(names[4]))).toBe(true);
+    fireEvent.click(cellOf(names[4]), { shiftKey: true });
+    expect(focusedName()).toBe(names[4]);
+    expect(within(words()).getByText('3 rows picked')).toBeTruthy();
   });
 
   it('the space bar picks single ones, Ctrl with the arrows passes others by, Escape lets go', async () => {
