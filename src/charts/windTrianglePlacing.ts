@@ -47,12 +47,34 @@ export function placeTriangle(
   return {
     ...size,
     ...drawing,
+    labels: labelsInside(drawing.labels, size),
     pxPerMs,
     hull: hullPath(drawing.boat, vectors, drawing.apparentFrom.y > drawing.boat.y),
     courseTo: { x: origin.x, y: origin.y - courseLengthPx },
     angleArc: arcPath(drawing),
     caption: { lines: [words.caption], x: size.widthPx / 2, y: size.heightPx - 5, anchor: 'middle' },
   };
+}
+
+/** In a frame that is held the ends may leave the picture; what they are called stays readable at its edge. */
+function labelsInside(labels: TriangleLabels, size: TriangleSize): TriangleLabels {
+  const inside = (label: PlacedLabel): PlacedLabel => {
+    const { left, right, top, bottom } = labelBox(label);
+    const x = label.x + inwards(left, right, size.widthPx);
+    return { ...label, x, y: label.y + inwards(top, bottom, size.heightPx - captionHeightPx) };
+  };
+  const { apparent, trueWind, boatSpeed, angle } = labels;
+  return {
+    apparent: inside(apparent),
+    trueWind: inside(trueWind),
+    boatSpeed: inside(boatSpeed),
+    angle: inside(angle),
+  };
+}
+
+/** How far a stretch must move to lie between 0 and a length. */
+function inwards(from: number, to: number, length: number): number {
+  return Math.max(0, -from) - Math.max(0, to - length);
 }
 
 function fittingFrame(vectors: WindVectors, size: TriangleSize, words: TriangleWords): TriangleFrame {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { labelBox, overlaps } from '../../../src/charts/labelBox';
+import { labelBox, overlaps, type PlacedLabel } from '../../../src/charts/labelBox';
 import { windTriangleGeometry, type WindTriangleGeometry } from '../../../src/charts/windTriangleGeometry';
 import { apparentWindAt } from '../../../src/physics/condition/sailingState';
 import { toSi } from '../../../src/units/convert';
@@ -72,6 +72,30 @@ it('draws nothing of length zero for a calm with the boat at rest', () => {
   const calm = windTriangleGeometry(solved({ windKn: 0, angleDeg: 0, boatKn: 0 }).summary);
   expect(calm.apparentSpeedMs).toBe(0);
   expect(calm.angleArc).toBe('');
+});
+
+it('keeps the labels in the picture while a hand drags an end out of a frame that is held', () => {
+  const frame = windTriangleGeometry(solved({ windKn: 21.5, angleDeg: 46, boatKn: 9.1 }).summary);
+  const roundingPx = 1e-9;
+  for (const [windKn, angleDeg] of [
+    [26, 79],
+    [40, 20],
+    [40, 170],
+  ] as const) {
+    const { summary } = solved({ windKn, angleDeg, boatKn: 9.1 });
+    const { labels, trueFrom } = windTriangleGeometry(summary, undefined, frame);
+    expect(trueFrom.x).toBeCloseTo(
+      frame.boat.x + frame.pxPerMs * toSi(windKn, 'kn') * Math.sin(toSi(angleDeg, 'deg')),
+      6,
+    );
+    for (const label of Object.values<PlacedLabel>({ ...labels })) {
+      const { left, right, top, bottom } = labelBox(label);
+      expect(left).toBeGreaterThan(-roundingPx);
+      expect(right).toBeLessThan(frame.widthPx + roundingPx);
+      expect(top).toBeGreaterThan(-roundingPx);
+      expect(bottom).toBeLessThan(frame.heightPx + roundingPx);
+    }
+  }
 });
 
 it('says it in words', () => {
