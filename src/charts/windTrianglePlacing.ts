@@ -63,12 +63,15 @@ function labelsInside(labels: TriangleLabels, size: TriangleSize): TriangleLabel
     const x = label.x + inwards(left, right, size.widthPx);
     return { ...label, x, y: label.y + inwards(top, bottom, size.heightPx - captionHeightPx) };
   };
-  const { apparent, trueWind, boatSpeed, angle } = labels;
+  const apparent = inside(labels.apparent);
+  const boatSpeed = inside(labels.boatSpeed);
+  const below = keptApart(boatSpeed, apparent, false);
+  const isLow = inside(below).y !== below.y;
   return {
-    apparent: inside(apparent),
-    trueWind: inside(trueWind),
-    boatSpeed: inside(boatSpeed),
-    angle: inside(angle),
+    apparent,
+    trueWind: inside(labels.trueWind),
+    boatSpeed: isLow ? keptApart(boatSpeed, apparent, true) : below,
+    angle: inside(labels.angle),
   };
 }
 

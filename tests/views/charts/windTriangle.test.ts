@@ -79,6 +79,7 @@ it('keeps the labels in the picture while a hand drags an end out of a frame tha
   const roundingPx = 1e-9;
   for (const [windKn, angleDeg] of [
     [26, 79],
+    [35.5, 90],
     [40, 20],
     [40, 170],
   ] as const) {
@@ -95,6 +96,7 @@ it('keeps the labels in the picture while a hand drags an end out of a frame tha
       expect(top).toBeGreaterThan(-roundingPx);
       expect(bottom).toBeLessThan(frame.heightPx + roundingPx);
     }
+    expect(overlaps(labelBox(labels.boatSpeed), labelBox(labels.apparent))).toBe(false);
   }
 });
 
