@@ -30,6 +30,15 @@ test('on A4 the columns keep the order of a desk, in ink on white also where the
   expect(ink).toBe('rgb(0, 0, 0)');
 });
 
+test('what is chosen is printed as chosen, by browsers that leave grounds out too', async ({ page }) => {
+  await openDemo(page);
+  await page.emulateMedia({ media: 'print' });
+  const chosen = page.getByRole('radio', { name: 'Upwind, one reef' });
+  await expect(chosen).toBeChecked();
+  await expect(chosen).toHaveCSS('background-color', 'rgb(0, 0, 0)');
+  await expect(chosen).toHaveCSS('print-color-adjust', 'exact');
+});
+
 test('no chart of the bench is cut by the edge of the paper', async ({ page }) => {
   await page.goto('/#place=fairing&member=stern-pole');
   const charts = page.locator('.curve-chart');
