@@ -5,7 +5,7 @@ import { fromSi, toSi } from '../units/convert';
 import { unitSign, valueIn } from '../units/printIn';
 import { shownUnit } from '../units/shownUnits';
 import type { Unit } from '../units/unitTable';
-import { labelBox } from './labelBox';
+import { labelBox, type Extent } from './labelBox';
 
 /** What a bar shows: a row, a zone or the total, before and after. */
 export interface BarSides {
@@ -18,7 +18,8 @@ export interface AxisTick {
   readonly powerW: number;
   /** The number alone; the last one carries a short unit; empty where there is no room. */
   readonly label: string;
-  readonly anchor: 'middle' | 'end';
+  /** The label's middle: under the mark, or as far from the right end as keeps it whole. */
+  readonly labelX: number;
 }
 
 /** The one scale of a column of bars, from 0: watts to pixels, with the marks of its axis. */
@@ -32,8 +33,6 @@ export interface PowerScale {
 /** Room at both ends, so that an end stroke of a spread is never cut. */
 const marginPx = 3;
 const labelGapPx = 3;
-/** A mark closer to the right end than this, px, has its label to the left of it, or it would be cut. */
-const endRoomPx = 16;
 /** From here up the axis counts in kilowatts. */
 const kilowattsFromW = 2000;
 
@@ -108,9 +107,14 @@ function axisTicks(
     const x = xOf(powerW);
     const digits = value === 0 ? '0' : valueIn(powerW, unit, { decimals });
     const label = i === values.length - 1 ? digits + ending : digits;
-    return { x, powerW, label, anchor: x > widthPx - endRoomPx ? 'end' : 'middle' };
+    const { left, right } = boxOf(label, x);
+    return { x, powerW, label, labelX: Math.min(x, widthPx - (right - left) / 2) };
   });
   return withoutCollisions(marks);
+}
+
+function boxOf(label: string, x: number): Extent {
+  return labelBox({ lines: [label], x, y: 0, anchor: 'middle' });
 }
 
 /** From the last mark, which has the unit, to the first: a label that would touch the next one is left out. */
@@ -119,7 +123,7 @@ function withoutCollisions(ticks: readonly AxisTick[]): readonly AxisTick[] {
   return [...ticks]
     .reverse()
     .map((tick) => {
-      const { left, right } = labelBox({ lines: [tick.label], x: tick.x, y: 0, anchor: tick.anchor });
+      const { left, right } = boxOf(tick.label, tick.labelX);
       if (right + labelGapPx > freeUpTo) return { ...tick, label: '' };
       freeUpTo = left;
       return tick;

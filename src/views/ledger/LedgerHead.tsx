@@ -85,8 +85,8 @@ const hiddenNames: Partial<Record<ColumnId, string>> = {
 export function AxisLabels({ scale: { ticks, widthPx } }: { readonly scale: PowerScale }) {
   return (
     <svg className="bar-axis" width={widthPx} height={14} aria-hidden="true">
-      {ticks.map(({ x, label, anchor }) => (
-        <text key={x} x={x} y={11} textAnchor={anchor}>
+      {ticks.map(({ powerW, label, labelX }) => (
+        <text key={powerW} x={labelX} y={11} textAnchor="middle">
           {label}
         </text>
       ))}

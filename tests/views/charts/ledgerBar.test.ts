@@ -148,12 +148,14 @@ describe('the scale of the bars', () => {
     expect(ticks.some(({ label }) => label === '')).toBe(true);
   });
 
-  it('keeps the labels apart that stand to the left of their marks', () => {
-    // The mark of 15 kW lies next to the right end, and its label reaches back to that of 10 kW.
+  it('moves the label of a mark next to the right end no further than keeps it whole', () => {
+    // The mark of 15 kW: to its left altogether, the label would take the room of that of 10 kW.
     const { ticks } = trackPowerScale([{ before: resultOfPower(14100, 2000, -3900), after: none }], 110);
-    expect(ticks.map(({ label }) => label)).toEqual(['0', '5', '', '15\u00a0kW']);
-    expect(ticks.at(-1)?.anchor).toBe('end');
-    expect(ticks[1]?.anchor).toBe('middle');
+    expect(ticks.map(({ label }) => label)).toEqual(['0', '5', '10', '15\u00a0kW']);
+    const last = ticks.at(-1);
+    expect(last?.labelX).toBeLessThan(last?.x ?? 0);
+    expect(last?.labelX).toBeGreaterThan((last?.x ?? 0) - 16);
+    expect(ticks[1]?.labelX).toBe(ticks[1]?.x);
   });
 
   it('still stands when there is nothing to show', () => {
