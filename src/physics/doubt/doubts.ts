@@ -24,7 +24,7 @@ export function sumDoubts(
   parts: readonly { readonly doubts: readonly DoubtChange[]; readonly weight?: number }[],
 ): DoubtChange[] {
   const byId = new Map<string, DoubtChange>();
-  const sums = new Set<DoubtChange>();
+  const sums = new Map<string, DoubtChange>();
   for (const { doubts, weight = 1 } of parts) {
     for (const doubt of doubts) {
       const { id } = doubt;
@@ -33,16 +33,20 @@ export function sumDoubts(
         byId.set(id, doubt);
         continue;
       }
-      const sum = first !== undefined && sums.has(first) ? first : new DoubtChange(id);
-      if (sum !== first) {
-        if (first !== undefined) sum.add(first, 1);
-        sums.add(sum);
-        byId.set(id, sum);
-      }
+      const sum = sums.get(id) ?? sumFrom(id, first);
+      sums.set(id, sum);
+      byId.set(id, sum);
       sum.add(doubt, weight);
     }
   }
   return [...byId.values()];
+}
+
+/** A sum of its own, so that what it begins with stays as it is. */
+function sumFrom(id: string, first: DoubtChange | undefined): DoubtChange {
+  const sum = new DoubtChange(id);
+  if (first !== undefined) sum.add(first, 1);
+  return sum;
 }
 
 /** Doubts of a difference, a - b, source by source: what both share cancels. */

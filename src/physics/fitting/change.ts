@@ -17,7 +17,7 @@ export type DoubtedKey = (typeof doubtedKeys)[number];
 /** A change of the outcome, or a value of it, for the entries whose doubt is followed. */
 export type Change = Readonly<Record<DoubtedKey, number>>;
 
-/** So many numbers hold one change in a list of many, in the order of `doubtedKeys`. */
+/** So many numbers hold one change in an array of many, in the order of `doubtedKeys`. */
 export const numbersPerChange = doubtedKeys.length;
 
 /** The change whose numbers stand in an array from a place on. */
