@@ -1,6 +1,6 @@
 import type { PowerScale } from '../../charts/ledgerBarScale';
 import { printUnit } from '../../units/print';
-import { headText, shortUnit } from './columnWidths';
+import { hasUnitBeside, headText, shortUnit } from './columnWidths';
 import { columnHeads, isInSight, stateOf, type ColumnId } from './ledgerColumns';
 import type { RowSetting } from './rowSetting';
 
@@ -54,7 +54,7 @@ function Head({ id, setting }: { readonly id: ColumnId; readonly setting: RowSet
   if (!isInSight(id, shown)) return <td role="cell" className={`column-${id}`} />;
   const state = hasState && hasPlan && shown === 'both' ? stateOf(id, shown) : '';
   // Where the unit would take a line of its own beside the state, it goes to the name.
-  const isBeside = name.includes(' ') || (state !== '' && headText(id).includes('\u00a0'));
+  const isBeside = name.includes(' ') || (state !== '' && hasUnitBeside(name));
   const secondLine = joined(unit === undefined || isBeside ? '' : shortUnit(unit), state, ' ');
   return (
     <th

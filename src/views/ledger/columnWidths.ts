@@ -121,12 +121,16 @@ function headWidthPx(id: ColumnId): number {
 /** Names of so few letters have room for their unit beside them. */
 const mostShortLetters = 4;
 
-/** A head's name and unit; the unit of a short name or of one of several words stands beside it, to save a line. */
+/** True for a short name and for one of several words: the unit stands beside it, to save a line. */
+export function hasUnitBeside(name: string): boolean {
+  return name.includes(' ') || name.length <= mostShortLetters;
+}
+
+/** A head's name and unit. */
 export function headText(id: ColumnId): string {
   const { name, unit } = columnHeads[id];
   if (unit === undefined) return name;
-  const isBeside = name.includes(' ') || name.length <= mostShortLetters;
-  return `${name}${isBeside ? '\u00a0' : ' '}${shortUnit(unit)}`;
+  return `${name}${hasUnitBeside(name) ? '\u00a0' : ' '}${shortUnit(unit)}`;
 }
 
 /** A unit without what stands in brackets: the head of the bars and the totals say which horsepower it is. */
