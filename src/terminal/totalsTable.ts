@@ -1,4 +1,4 @@
-import { type Change, type DoubtedKey } from '../physics/fitting/change';
+import { doubtedKeys, type Change, type DoubtedKey } from '../physics/fitting/change';
 import { outcomeQuantities } from '../physics/fitting/outcome';
 import type { Ranges } from '../physics/doubt/doubts';
 import type { ProjectLedger } from '../project/ledger/ledgerTypes';
@@ -13,15 +13,6 @@ interface Side {
   readonly ranges: Ranges;
 }
 
-const printed: readonly DoubtedKey[] = [
-  'dragAgainstTrackN',
-  'sideForceN',
-  'heelingMomentNm',
-  'airPowerW',
-  'trackPowerW',
-  'fullPriceW',
-];
-
 /** Totals of the forces that act; the range that the fittings make apart from the one that wind and density make. */
 export function totalsTable(ledger: ProjectLedger): string[] {
   const { before, after, saving } = ledger.forces;
@@ -30,7 +21,7 @@ export function totalsTable(ledger: ProjectLedger): string[] {
     sides.push({ head: 'after', value: after.outcome, ranges: after.ranges });
     sides.push({ head: 'saving', value: saving.change, ranges: saving.ranges });
   }
-  const keys = printed.filter((key) => key !== 'fullPriceW' || ledger.hasFullPrice);
+  const keys = doubtedKeys.filter((key) => key !== 'fullPriceW' || ledger.hasFullPrice);
   const columns: Column[] = [
     { head: 'Forces that act, total', align: 'left' },
     ...sides.flatMap(({ head }): Column[] => [
