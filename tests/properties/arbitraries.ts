@@ -1,3 +1,5 @@
+import { doubtedKeys, type Change } from '../../src/physics/fitting/change';
+import { zeroChange } from '../setup/zeroChange';
 import fc from 'fast-check';
 import type { SailingCondition } from '../../src/physics/condition/sailingCondition';
 import {
@@ -292,3 +294,11 @@ export function fittings(options: FittingOptions = {}): fc.Arbitrary<FittingInpu
 
 /** A share of the time, ends included. */
 export const duties: fc.Arbitrary<number> = fc.oneof(fc.constantFrom(0, 1), between(0, 1));
+
+/** A change of the outcome, every entry of its own. */
+export const changes: fc.Arbitrary<Change> = fc
+  .tuple(...doubtedKeys.map(() => between(-100, 100)))
+  .map((values) => ({
+    ...zeroChange(),
+    ...Object.fromEntries(doubtedKeys.map((key, i) => [key, values[i]])),
+  }));

@@ -2,15 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { doubtChange, type DoubtChange } from '../../src/physics/doubt/doubtChange';
 import { sumDoubts } from '../../src/physics/doubt/doubts';
-import { doubtedKeys, zeroChange, type Change } from '../../src/physics/fitting/change';
-import { between } from './arbitraries';
-
-const changes: fc.Arbitrary<Change> = fc
-  .tuple(...doubtedKeys.map(() => between(-100, 100)))
-  .map((values) => ({
-    ...zeroChange(),
-    ...Object.fromEntries(doubtedKeys.map((key, i) => [key, values[i]])),
-  }));
+import { doubtedKeys } from '../../src/physics/fitting/change';
+import { zeroChange } from '../setup/zeroChange';
+import { between, changes } from './arbitraries';
 
 /** More than stand in one stretch of numbers. */
 const many = 700;

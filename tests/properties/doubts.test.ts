@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { doubtChange, type DoubtChange } from '../../src/physics/doubt/doubtChange';
 import { rangesOf } from '../../src/physics/doubt/doubts';
-import { doubtedKeys, zeroChange, type Change } from '../../src/physics/fitting/change';
+import { doubtedKeys, type Change } from '../../src/physics/fitting/change';
+import { zeroChange } from '../setup/zeroChange';
 import { drawnRanges } from './randomDraws';
 import { basesOf, basisName, demoPath, everyKindPath, ledgerOf, projectAt } from './projects';
 

@@ -12,7 +12,8 @@ import {
 } from '../../src/physics/envelope/envelopeArithmetic';
 import { dragInUniformWind, withoutEnds } from '../../src/physics/envelope/uniformWind';
 import type { Shape } from '../../src/physics/fitting/fittingInput';
-import { doubtedKeys, zeroChange, type Change } from '../../src/physics/fitting/change';
+import { doubtedKeys, type Change } from '../../src/physics/fitting/change';
+import { zeroChange } from '../setup/zeroChange';
 import { zeroOutcome } from '../../src/physics/fitting/outcome';
 import {
   addSavings,
@@ -24,22 +25,20 @@ import {
   type Result,
 } from '../../src/physics/ledger/ledgerSums';
 import { fluid } from '../published/support';
-import { between } from './arbitraries';
+import { between, changes } from './arbitraries';
 
 const fewer = { numRuns: 30 };
 
-const change: fc.Arbitrary<Change> = fc.tuple(...doubtedKeys.map(() => between(-100, 100))).map((values) => ({
-  ...zeroChange(),
-  ...Object.fromEntries(doubtedKeys.map((key, i) => [key, values[i]])),
-}));
 const ids = ['wind-speed', 'ends', 'coefficient:roundBar:dip', 'own:a:length', 'own:b:length'] as const;
 const doubts: fc.Arbitrary<DoubtChange[]> = fc
   .uniqueArray(fc.constantFrom(...ids), { maxLength: 5 })
   .chain((chosen) =>
-    fc.tuple(...chosen.map((id) => fc.tuple(change, change).map(([up, down]) => doubtChange(id, up, down)))),
+    fc.tuple(
+      ...chosen.map((id) => fc.tuple(changes, changes).map(([up, down]) => doubtChange(id, up, down))),
+    ),
   );
 const results: fc.Arbitrary<Result> = fc
-  .tuple(change, doubts)
+  .tuple(changes, doubts)
   .map(([outcome, own]) => resultOf({ ...zeroOutcome, ...outcome }, () => own));
 
 function entryOf(list: readonly DoubtChange[], id: string, side: 'up' | 'down', key: keyof Change): number {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { doubtChange, type DoubtChange } from '../../src/physics/doubt/doubtChange';
 import { rangesOf } from '../../src/physics/doubt/doubts';
-import { zeroChange } from '../../src/physics/fitting/change';
+import { zeroChange } from './zeroChange';
 import { zeroOutcome } from '../../src/physics/fitting/outcome';
 import { resultOf } from '../../src/physics/ledger/ledgerSums';
 

@@ -73,17 +73,6 @@ function heelingMoment(sums: Sums, state: SailingState): number {
   return -state.tackSign * (momentX - (centre[1] * forceZ - centre[2] * forceY));
 }
 
-export function zeroChange(): Change {
-  return {
-    dragAgainstTrackN: 0,
-    sideForceN: 0,
-    heelingMomentNm: 0,
-    airPowerW: 0,
-    trackPowerW: 0,
-    fullPriceW: 0,
-  };
-}
-
 /** Entry by entry: a + factor b. */
 export function addChange(a: Change, b: Change, factor: number): Change {
   return {

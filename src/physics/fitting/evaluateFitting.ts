@@ -60,10 +60,11 @@ export function evaluateLaid(
     mean,
     deployed: dutyFraction === 1 ? mean : outcomeOf(sums.deployed, best),
     stowed: fitting.stowed === null ? zeroOutcome : outcomeOf(sums.stowed, best),
-    doubts: sums.coefficientDoubts.concat(
-      inputDoubts(laidFitting, best, methods, dutyFraction, sums.mean),
-      airDoubts(fitting, laid, states, methods, dutyFraction, sums.mean),
-    ),
+    doubts: [
+      ...sums.coefficientDoubts,
+      ...inputDoubts(laidFitting, best, methods, dutyFraction, sums.mean),
+      ...airDoubts(fitting, laid, states, methods, dutyFraction, sums.mean),
+    ],
     notices: noticesOf(fitting, reaches, laid),
   });
 }

@@ -37,7 +37,7 @@ export interface ItemForces {
   /** d x deployed + (1 - d) x stowed. */
   readonly mean: Sums;
   /** Of the coefficients: collected on the way. */
-  readonly coefficientDoubts: DoubtChange[];
+  readonly coefficientDoubts: readonly DoubtChange[];
 }
 
 const deployedDoubts = new CoefficientDoubts();
@@ -76,7 +76,10 @@ export function itemForces(
     deployed,
     stowed,
     mean,
-    coefficientDoubts: collected(state, dutyFraction),
+    coefficientDoubts: [
+      ...collected(deployedDoubts, dutyFraction, state),
+      ...collected(stowedDoubts, 1 - dutyFraction, state),
+    ],
   };
 }
 
@@ -92,20 +95,13 @@ export function inputDoubts(
   dutyFraction: number,
   mean: Sums,
 ): DoubtChange[] {
-  const { fitting, laid } = laidFitting;
-  return endDoubts(fitting, laid, state, methods, dutyFraction, mean).concat(
-    ownDoubts(laidFitting, state, methods, dutyFraction, mean),
-  );
+  return [
+    ...endDoubts(laidFitting.fitting, laidFitting.laid, state, methods, dutyFraction, mean),
+    ...ownDoubts(laidFitting, state, methods, dutyFraction, mean),
+  ];
 }
 
-/** What was collected on the way, weighted with the time deployed and the time stowed. */
-function collected(state: SailingState, dutyFraction: number): DoubtChange[] {
-  return weightedDoubts(deployedDoubts, dutyFraction, state).concat(
-    weightedDoubts(stowedDoubts, 1 - dutyFraction, state),
-  );
-}
-
-function weightedDoubts(doubts: CoefficientDoubts, weight: number, state: SailingState): DoubtChange[] {
+function collected(doubts: CoefficientDoubts, weight: number, state: SailingState): DoubtChange[] {
   if (weight === 0) return [];
   return doubts.map((id, { up, down }) => {
     const doubt = new DoubtChange(id);

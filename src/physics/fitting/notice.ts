@@ -45,7 +45,7 @@ export function noticesOf(
   members: readonly MemberReach[],
   laid: readonly MemberGeometry[],
 ): Notice[] {
-  return barNotices(fitting, members).concat(waterNotices(members, laid));
+  return [...barNotices(fitting, members), ...waterNotices(members, laid)];
 }
 
 function barNotices(fitting: FittingInput, members: readonly MemberReach[]): Notice[] {

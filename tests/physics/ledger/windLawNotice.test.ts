@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { doubtChange } from '../../../src/physics/doubt/doubtChange';
-import { zeroChange } from '../../../src/physics/fitting/change';
+import { zeroChange } from '../../setup/zeroChange';
 import { zeroOutcome } from '../../../src/physics/fitting/outcome';
 import { resultOf } from '../../../src/physics/ledger/ledgerSums';
 import { windLawNotice } from '../../../src/physics/ledger/windLawNotice';

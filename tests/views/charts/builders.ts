@@ -1,5 +1,6 @@
 import { doubtChange } from '../../../src/physics/doubt/doubtChange';
-import { zeroChange, type Change } from '../../../src/physics/fitting/change';
+import type { Change } from '../../../src/physics/fitting/change';
+import { zeroChange } from '../../setup/zeroChange';
 import { zeroOutcome } from '../../../src/physics/fitting/outcome';
 import { resultOf, type Result } from '../../../src/physics/ledger/ledgerSums';
 import { blankCondition, blankProject } from '../../../src/project/file/blankParts';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { zeroChange, type Change } from '../../../src/physics/fitting/change';
+import type { Change } from '../../../src/physics/fitting/change';
+import { zeroChange } from '../../setup/zeroChange';
 import { doubtChange, type DoubtChange } from '../../../src/physics/doubt/doubtChange';
 import { largestDoubts } from '../../../src/views/ledger/doubtText';
 
