@@ -13,6 +13,7 @@ import { places } from './places';
 import { PlaceView } from './PlaceView';
 import { RunningHead } from './RunningHead';
 import { bringUp } from './swap';
+import { TypingForm } from './TypingForm';
 import { applyAddress, useAddress } from './useAddress';
 import { useFileDrop } from './useFileDrop';
 import { useKeys } from './useKeys';
@@ -39,6 +40,7 @@ export function App() {
       <Sheet />
       <OpenDialog />
       <Announcer />
+      <TypingForm />
       {isOver && <p className="drop-line">Let go to open the project file.</p>}
     </div>
   );
