@@ -61,15 +61,15 @@ export async function measureCase(
 ): Promise<Measured[]> {
   const runs: Run[] = [];
   for (const build of builds) {
-    const act = await prepare(build.page);
-    await build.session.send('Emulation.setCPUThrottlingRate', { rate: slowerBy });
-    runs.push({ build, act, paintedMs: [] });
+    runs.push({ build, act: await prepare(build.page), paintedMs: [] });
   }
   const turn = async (from: number, count: number): Promise<void> => {
     for (let i = from; i < from + count; i += 1) {
       for (const { build, act, paintedMs } of i % 2 === 0 ? runs : [...runs].reverse()) {
+        await slowDown(build, slowerBy);
         await act(i);
         paintedMs.push(await readPaintClock(build.session, slowerBy * stillMs));
+        await slowDown(build, 1);
       }
     }
   };
@@ -77,13 +77,15 @@ export async function measureCase(
   const before = await Promise.all(builds.map(({ session }) => readThreadTimes(session)));
   await turn(warmUpInputs, inputs);
   const after = await Promise.all(builds.map(({ session }) => readThreadTimes(session)));
-  for (const { page, session } of builds) {
-    await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-    await finish(page);
-  }
+  for (const { page } of builds) await finish(page);
   return runs.map(({ build, paintedMs }, i) => ({
     name: build.name,
     paintedMs: paintedMs.slice(warmUpInputs),
     thread: perInput(before[i] as ThreadTimes, after[i] as ThreadTimes, inputs),
   }));
+}
+
+/** A page that is slowed down keeps a core busy even while it waits, so only the one whose turn it is may be. */
+async function slowDown({ session }: OpenBuild, slowerBy: number): Promise<void> {
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowerBy });
 }
