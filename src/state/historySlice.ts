@@ -1,4 +1,5 @@
 import { refusal, type EditAnswer } from '../project/edit/answer';
+import { neighbourId } from '../project/edit/lists';
 import type { Project } from '../project/file/schema';
 import type { SliceCreator } from './appState';
 import { redoLabelOf, timesOf, undoLabelOf } from './historyView';
@@ -90,11 +91,13 @@ export const historySlice: SliceCreator<HistorySlice> = (set, get, store) => {
     },
     redo: () => {
       openGroup = null;
-      const { project } = get();
+      const { project, question } = get();
       const label = redoLabelOf(timesOf(store));
       timesOf(store).redo();
-      const made = planBack(project, get().project);
+      const { project: after } = get();
+      const made = planBack(project, after);
       if (made !== null) get().choosePlan(made);
+      else if (!isOneOf(after, question.planId)) get().choosePlan(planBeside(project, question.planId));
       set({ turn: { kind: 'redo', label } });
     },
   };
@@ -107,6 +110,11 @@ function planIdsOf(project: Project | null): readonly string[] {
 /** Whether a plan may be chosen in the project; null, the boat as sailed, always may. */
 function isOneOf(project: Project | null, planId: string | null): boolean {
   return planId === null || planIdsOf(project).includes(planId);
+}
+
+/** The plan that takes the place of one that goes; null, the boat as sailed, where it is the only one. */
+function planBeside(project: Project | null, planId: string | null): string | null {
+  return planId === null ? null : neighbourId(project?.plans ?? [], planId);
 }
 
 /** The plan that came, or came back, in between; null for none. */

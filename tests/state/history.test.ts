@@ -222,6 +222,23 @@ describe('the chosen plan', { timeout: patience }, () => {
     expect(chosen()).toBe(id);
   });
 
+  it('is the one beside it when a plan is deleted once more by redo, as at the first time', () => {
+    const first = makePlan();
+    const second = makePlan();
+    for (const id of [second, first]) app().edit('Delete it', (project) => deletePlan(project, id));
+    app().undo();
+    app().undo();
+    expect(chosen()).toBe(second);
+    app().redo();
+    expect(chosen()).toBe(first);
+    app().redo();
+    expect(chosen()).toBe('plan');
+    app().undo();
+    app().choosePlan(null);
+    app().redo();
+    expect(chosen()).toBeNull();
+  });
+
   it('stays where the reader has gone since, when another comes or goes', () => {
     const first = makePlan();
     makePlan();
