@@ -30,6 +30,35 @@ test('on A4 the columns keep the order of a desk, in ink on white also where the
   expect(ink).toBe('rgb(0, 0, 0)');
 });
 
+test('many columns lie across the paper, as large as it allows, and no text of theirs is cut', async ({
+  page,
+}) => {
+  await openDemo(page);
+  const upright = await page.pdf(a4);
+  await page.getByText('Columns', { exact: true }).click();
+  await page.getByLabel('largest doubts, by source').check();
+  const across = await page.pdf(a4);
+  expect([upright, across].map(firstPagePt)).toEqual([
+    [595, 842],
+    [842, 595],
+  ]);
+
+  await page.emulateMedia({ media: 'print' });
+  for (const widthPx of [718, 1047]) {
+    await page.setViewportSize({ width: widthPx, height: 700 });
+    const { sheetPx, tablePx, cut } = await page.locator('.ledger-sheet').evaluate((sheet) => {
+      const cells = [...sheet.querySelectorAll('tbody :is(.row-pick, .column-doubts)')];
+      return {
+        sheetPx: sheet.getBoundingClientRect().width,
+        tablePx: sheet.querySelector('.ledger-table')?.getBoundingClientRect().width,
+        cut: cells.filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent),
+      };
+    });
+    expect(tablePx).toBeCloseTo(sheetPx, 0);
+    expect(cut).toEqual([]);
+  }
+});
+
 test('what is chosen is printed as chosen, by browsers that leave grounds out too', async ({ page }) => {
   await openDemo(page);
   await page.emulateMedia({ media: 'print' });
@@ -56,3 +85,16 @@ test('no chart of the bench is cut by the edge of the paper', async ({ page }) =
 
 /** 210 mm at 96 dots an inch. */
 const a4WidthPx = 794;
+
+const margin = '10mm';
+const a4 = {
+  format: 'A4',
+  preferCSSPageSize: true,
+  margin: { top: margin, right: margin, bottom: margin, left: margin },
+} as const;
+
+/** Width and height of the first page, whole points. */
+function firstPagePt(pdf: Buffer): number[] {
+  const box = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf.toString('latin1'));
+  return [box?.[1], box?.[2]].map((side) => Math.floor(Number(side)));
+}

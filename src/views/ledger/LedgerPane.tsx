@@ -97,10 +97,9 @@ function FilledLedger({ project, ledger, onPick, renderInPlace }: FilledLedgerPr
   const [scrollRef, widthPx] = useWidth<HTMLDivElement>(unknownWidthPx);
   const totalBox = useRef<HTMLDivElement>(null);
   const total = shown === 'after' ? ledger.forces.after : ledger.forces.before;
-  const isWide = setting.leastWidthPx > widthPx;
   return (
     <div
-      className={isWide ? 'ledger ledger-wide' : 'ledger'}
+      className={classesOf(setting, widthPx)}
       data-compact={isCompact}
       style={ledgerStyle(setting, widthPx)}
     >
@@ -142,8 +141,20 @@ function FilledLedger({ project, ledger, onPick, renderInPlace }: FilledLedgerPr
   );
 }
 
-/** What paper has room for without making the table smaller, px. */
-const paperWidthPx = 700;
+/** What upright paper has room for without making the table smaller, px. */
+const paperWidthPx = 680;
+/** Made smaller than this, about 7 points, figures are hard to read: the paper is laid across. */
+const leastPaperZoom = 0.75;
+
+function paperZoom({ leastWidthPx }: RowSetting): number {
+  return Math.min(1, paperWidthPx / leastWidthPx);
+}
+
+/** The table wider than its box on the screen, and than upright paper. */
+function classesOf(setting: RowSetting, widthPx: number): string {
+  const wide = setting.leastWidthPx > widthPx ? ' ledger-wide' : '';
+  return `ledger${wide}${paperZoom(setting) < leastPaperZoom ? ' ledger-broad' : ''}`;
+}
 
 /** Lengths that only the script knows, for the style sheet. */
 function ledgerStyle(setting: RowSetting, widthPx: number): CSSProperties {
@@ -154,7 +165,7 @@ function ledgerStyle(setting: RowSetting, widthPx: number): CSSProperties {
     '--row': `${rowHeightPx}px`,
     '--table-width': `${leastWidthPx}px`,
     '--box-width': `${widthPx}px`,
-    '--paper-zoom': Math.min(1, paperWidthPx / leastWidthPx),
+    '--paper-zoom': paperZoom(setting),
   } as CSSProperties;
 }
 
