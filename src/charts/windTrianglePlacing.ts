@@ -1,4 +1,12 @@
-import { labelBox, labelLinePx, overlaps, roundPx, type Extent, type PlacedLabel } from './labelBox';
+import {
+  firstFree,
+  labelBox,
+  labelLinePx,
+  overlaps,
+  roundPx,
+  type Extent,
+  type PlacedLabel,
+} from './labelBox';
 import type {
   Point,
   TriangleFrame,
@@ -47,7 +55,7 @@ export function placeTriangle(
   return {
     ...size,
     ...drawing,
-    labels: labelsInside(drawing.labels, size),
+    labels: labelsInside(drawing, size),
     pxPerMs,
     hull: hullPath(drawing.boat, vectors, drawing.apparentFrom.y > drawing.boat.y),
     courseTo: { x: origin.x, y: origin.y - courseLengthPx },
@@ -56,23 +64,45 @@ export function placeTriangle(
   };
 }
 
-/** In a frame that is held the ends may leave the picture; what they are called stays readable at its edge. */
-function labelsInside(labels: TriangleLabels, size: TriangleSize): TriangleLabels {
-  const inside = (label: PlacedLabel): PlacedLabel => {
-    const { left, right, top, bottom } = labelBox(label);
-    const x = label.x + inwards(left, right, size.widthPx);
-    return { ...label, x, y: label.y + inwards(top, bottom, size.heightPx - captionHeightPx) };
+/**
+ * In a frame that is held the ends may leave the picture; what they are called stays readable inside it, apart from the
+ * other labels and off the arc where there is room.
+ */
+function labelsInside({ labels, boat, apparentFrom }: Drawing, size: TriangleSize): TriangleLabels {
+  const frame = { left: 0, right: size.widthPx, top: 0, bottom: size.heightPx - captionHeightPx };
+  const arc = arcBox(boat, apparentFrom);
+  const taken: Extent[] = [];
+  const placed = (label: PlacedLabel): PlacedLabel => {
+    const first = movedInside(label, frame);
+    const others = besides(first, [...taken, arc]).map((place) => movedInside(place, frame));
+    const free = firstFree([first, ...others], taken, frame, [arc]);
+    taken.push(labelBox(free));
+    return free;
   };
-  const apparent = inside(labels.apparent);
-  const boatSpeed = inside(labels.boatSpeed);
-  const below = keptApart(boatSpeed, apparent, false);
-  const isLow = inside(below).y !== below.y;
-  return {
-    apparent,
-    trueWind: inside(labels.trueWind),
-    boatSpeed: isLow ? keptApart(boatSpeed, apparent, true) : below,
-    angle: inside(labels.angle),
-  };
+  const apparent = placed(labels.apparent);
+  const trueWind = placed(labels.trueWind);
+  return { apparent, trueWind, boatSpeed: placed(labels.boatSpeed), angle: placed(labels.angle) };
+}
+
+/** Room that a moved label keeps from what it was moved away from. */
+const movedGapPx = 0.5;
+
+function movedInside(label: PlacedLabel, frame: Extent): PlacedLabel {
+  const { left, right, top, bottom } = labelBox(label);
+  const x = inwards(left - movedGapPx, right + movedGapPx, frame.right);
+  const y = inwards(top - movedGapPx, bottom + movedGapPx, frame.bottom);
+  return x === 0 && y === 0 ? label : { ...label, x: label.x + x, y: label.y + y };
+}
+
+/** The places of a label below, above and on both sides of each of the others. */
+function besides(label: PlacedLabel, others: readonly Extent[]): PlacedLabel[] {
+  const { left, right, top, bottom } = labelBox(label);
+  return others.flatMap((other) => [
+    { ...label, y: label.y + other.bottom - top + movedGapPx },
+    { ...label, y: label.y + other.top - bottom - movedGapPx },
+    { ...label, x: label.x + other.right - left + movedGapPx },
+    { ...label, x: label.x + other.left - right - movedGapPx },
+  ]);
 }
 
 /** How far a stretch must move to lie between 0 and a length. */
@@ -202,6 +232,19 @@ function fits(drawing: Drawing, size: TriangleSize): boolean {
 /** Smaller with the wind from aft, where the arc goes round most of the boat and the labels stand inside its side. */
 function arcRadius(boat: Point, apparentFrom: Point): number {
   return apparentFrom.y > boat.y ? arcRadiusAftPx : arcRadiusPx;
+}
+
+/** What the arc takes up. */
+function arcBox(boat: Point, apparentFrom: Point): Extent {
+  const radius = arcRadius(boat, apparentFrom);
+  const angle = Math.atan2(apparentFrom.x - boat.x, boat.y - apparentFrom.y);
+  const acrossPx = radius * Math.sin(Math.min(Math.abs(angle), Math.PI / 2)) * Math.sign(angle);
+  return {
+    left: boat.x + Math.min(acrossPx, 0),
+    right: boat.x + Math.max(acrossPx, 0),
+    top: boat.y - radius,
+    bottom: boat.y - radius * Math.cos(angle),
+  };
 }
 
 function arcPath({ boat, apparentFrom }: Drawing): string {

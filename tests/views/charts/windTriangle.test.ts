@@ -100,6 +100,39 @@ it('keeps the labels in the picture while a hand drags an end out of a frame tha
   }
 });
 
+/** Points along the arc, and how many of the labels lie on one. */
+function labelsOnArc({ boat, apparentFrom, angleArc, labels }: WindTriangleGeometry): number {
+  const radiusPx = Number(/A([\d.]+)/.exec(angleArc)?.[1] ?? 0);
+  const angle = Math.atan2(apparentFrom.x - boat.x, boat.y - apparentFrom.y);
+  const onArc = Array.from({ length: 21 }, (_, i) => ({
+    x: boat.x + radiusPx * Math.sin((angle * i) / 20),
+    y: boat.y - radiusPx * Math.cos((angle * i) / 20),
+  }));
+  const isOn = (label: PlacedLabel): boolean => {
+    const { left, right, top, bottom } = labelBox(label);
+    return onArc.some(({ x, y }) => x > left && x < right && y > top && y < bottom);
+  };
+  return radiusPx === 0 ? 0 : Object.values<PlacedLabel>({ ...labels }).filter(isOn).length;
+}
+
+it.each(['held', 'fitting'])('keeps all labels apart and off the arc in a %s frame, however far', (kind) => {
+  const held = windTriangleGeometry(solved({ windKn: 21.5, angleDeg: 46, boatKn: 9.1 }).summary);
+  for (const windKn of [0.5, 8, 21.5, 36.6, 116])
+    for (const angleDeg of [0, 15, 46, 79, 100, 142.5, 180])
+      for (const boatKn of [0, 9.1, 90]) {
+        const { summary } = solved({ windKn, angleDeg, boatKn });
+        const triangle = windTriangleGeometry(summary, undefined, kind === 'held' ? held : null);
+        const boxes = Object.values<PlacedLabel>({ ...triangle.labels }).map(labelBox);
+        const pairs = boxes.flatMap((a, i) => boxes.slice(i + 1).filter((b) => overlaps(a, b)));
+        const said = `${windKn} kn, ${angleDeg}°, boat ${boatKn} kn`;
+        expect({ said, covered: pairs.length, onArc: labelsOnArc(triangle) }).toEqual({
+          said,
+          covered: 0,
+          onArc: 0,
+        });
+      }
+});
+
 it('says it in words', () => {
   const { description } = windTriangleGeometry(
     solved({ windKn: 20, angleDeg: 90, boatKn: 15, tack: 'port' }).summary,
