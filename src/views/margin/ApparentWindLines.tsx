@@ -5,8 +5,11 @@ import { areUnitsUsual } from '../../units/shownUnits';
 
 /** The apparent wind where people stand and where the instruments are: always in sight. */
 export function ApparentWindLines({ summary }: { readonly summary: ConditionSummary }) {
+  const { deck, masthead } = summary;
+  const hasMinus = Math.min(deck.angleFromBowRad, masthead.angleFromBowRad) < 0;
+  const isTight = hasMinus || !areUnitsUsual();
   return (
-    <table className={areUnitsUsual() ? 'apparent-wind' : 'apparent-wind apparent-wind-tight'}>
+    <table className={isTight ? 'apparent-wind apparent-wind-tight' : 'apparent-wind'}>
       <caption className="muted">
         Apparent wind, <span className="fine">air {formatQuantity(summary.densityKgM3, 'kg/m3')}</span>
       </caption>
@@ -19,8 +22,8 @@ export function ApparentWindLines({ summary }: { readonly summary: ConditionSumm
         </tr>
       </thead>
       <tbody>
-        <WindLine where="deck" wind={summary.deck} />
-        <WindLine where="masthead" wind={summary.masthead} />
+        <WindLine where="deck" wind={deck} />
+        <WindLine where="masthead" wind={masthead} />
       </tbody>
     </table>
   );

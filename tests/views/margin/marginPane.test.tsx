@@ -49,6 +49,19 @@ describe('the margin', () => {
     expect(screen.getByText(/A preliminary estimate/)).toBeTruthy();
   });
 
+  it('sets the apparent wind tighter where a minus leaves no room in the margin', () => {
+    const project = demo();
+    const conditions = project.conditions.map((condition) => ({
+      ...condition,
+      wind: { kind: 'true' as const, speedMs: 11, heightM: 10, angleFromCourseDeg: 0 },
+    }));
+    openInStore({ ...project, conditions });
+    render(<MarginPane />);
+    const wind = screen.getByRole('table', { name: /^Apparent wind/ });
+    expect(wind.textContent).toMatch(/kn\u2212[\d.]+°/);
+    expect(wind.className).toContain('apparent-wind-tight');
+  });
+
   it("gives the winds in the reader's unit, the triangle and its handles with them; 10 m keeps its name", () => {
     showIn({ ...usualUnits, speed: 'm/s', length: 'ft' });
     try {
