@@ -36,13 +36,26 @@ const labelGapPx = 3;
 /** From here up the axis counts in kilowatts. */
 const kilowattsFromW = 2000;
 
-/** The scale that holds every bar and every spread of the given rows. */
-export function trackPowerScale(rows: readonly BarSides[], widthPx: number): PowerScale {
+/**
+ * The scale that holds every bar and every spread of the given rows.
+ * @param above the scale of the bars above: its zero is taken too, if that leaves them at least half as long.
+ */
+export function trackPowerScale(rows: readonly BarSides[], widthPx: number, above?: PowerScale): PowerScale {
   const [fromW, toW] = stepped(reach(rows));
   // Straight by hand: d3's scales bring colours and dates into the first load.
-  const pxPerW = (widthPx - 2 * marginPx) / (toW - fromW);
-  const xOf = (powerW: number) => marginPx + (powerW - fromW) * pxPerW;
-  return { widthPx, zeroX: xOf(0), ticks: axisTicks(fromW, toW, widthPx, xOf), xOf };
+  const ownPxPerW = (widthPx - 2 * marginPx) / (toW - fromW);
+  const sharedPxPerW = above === undefined ? 0 : mostPxPerW(above.zeroX, fromW, toW, widthPx);
+  const isShared = above !== undefined && sharedPxPerW >= ownPxPerW / 2;
+  const pxPerW = isShared ? sharedPxPerW : ownPxPerW;
+  const zeroX = isShared ? above.zeroX : marginPx - fromW * ownPxPerW;
+  const xOf = (powerW: number) => zeroX + powerW * pxPerW;
+  return { widthPx, zeroX, ticks: axisTicks(fromW, toW, widthPx, xOf), xOf };
+}
+
+/** The largest scale on which both sides of a given zero have room. */
+function mostPxPerW(zeroX: number, fromW: number, toW: number, widthPx: number): number {
+  const rightPxPerW = toW > 0 ? (widthPx - marginPx - zeroX) / toW : Infinity;
+  return fromW < 0 ? Math.min(rightPxPerW, (zeroX - marginPx) / -fromW) : rightPxPerW;
 }
 
 /** From the least to the most that bars and spreads come to, zero with them, W. In place: every edit asks it of all rows. */

@@ -89,12 +89,12 @@ function FootnoteText({ about, text, isOutside }: Footnote) {
   );
 }
 
-/** The total on a scale of its own, in the columns of the rows above it. */
+/** The total on a scale of its own, from the same zero where it can be, in the columns of the rows above it. */
 function TotalTable({ project, ledger, setting }: Omit<LedgerFootProps, 'totalBox'>) {
   const { forces, rows } = ledger;
   const { columns, shown, places, leastWidthPx } = setting;
   const count = rows.filter(({ excludedReason }) => excludedReason === null).length;
-  const scale = trackPowerScale([forces], setting.scale.widthPx);
+  const scale = trackPowerScale([forces], setting.scale.widthPx, setting.scale);
   return (
     <table role="table" className="ledger-table total-table" style={{ minWidth: leastWidthPx }}>
       <caption className="visually-hidden">Total of the forces that act, columns as in the ledger</caption>

@@ -18,6 +18,37 @@ function round(px: number): number {
   return Math.round(px * 1e6) / 1e6;
 }
 
+describe('the scale of the total, under the bars of the rows', () => {
+  const pushing = { before: resultOfPower(-25), after: resultOfPower(-25) };
+  const rowsZeroAt28 = trackPowerScale([pushing, widest], 131);
+
+  it('has the same zero as the rows, and still holds the total', () => {
+    const total = trackPowerScale([{ before: resultOfPower(1000), after: none }], 131, rowsZeroAt28);
+    expect(total.zeroX).toBeCloseTo(28, 9);
+    expect(total.xOf(0)).toBeCloseTo(28, 9);
+    expect(total.xOf(1000)).toBeCloseTo(128, 9);
+  });
+
+  it('holds both sides of a total that may push', () => {
+    const total = trackPowerScale([{ before: resultOfPower(1000), after: resultOfPower(-250) }], 131, scale);
+    expect(total.xOf(-250)).toBeCloseTo(3, 9);
+    expect(total.xOf(1000)).toBeCloseTo(128, 9);
+    const shared = trackPowerScale(
+      [{ before: resultOfPower(1000), after: resultOfPower(-500) }],
+      131,
+      rowsZeroAt28,
+    );
+    expect(shared.zeroX).toBeCloseTo(28, 9);
+    expect(shared.xOf(-500)).toBeCloseTo(3, 9);
+  });
+
+  it('has a zero of its own where the rows’ would leave the bar less than half its length', () => {
+    const total = trackPowerScale([{ before: resultOfPower(-1000), after: none }], 131, rowsZeroAt28);
+    expect(total.zeroX).toBeCloseTo(128, 9);
+    expect(total.xOf(-1000)).toBeCloseTo(3, 9);
+  });
+});
+
 describe('a bar of the ledger', () => {
   it('fills what is left after the plan and hatches what it saves', () => {
     const bar = ledgerBarGeometry({ before: resultOfPower(80), after: resultOfPower(30) }, scale);
