@@ -1,4 +1,5 @@
 import type { ProjectDimension } from '../../project/file/schema';
+import { formatQuantity } from '../../units/print';
 import { DimensionField } from '../fields/DimensionField';
 import type { PartFields } from './partFields';
 
@@ -22,11 +23,20 @@ export function SizeField<Key extends string, Shape extends Readonly<Record<Key,
       label={label}
       unit={unit}
       value={part.value[size]}
-      describe={describe}
+      describe={doubtOf(part.value[size], unit) ?? describe}
       onCommit={(next) => {
         part.onChange(size, words, { ...part.value, [size]: next });
       }}
       {...part.at(size)}
     />
   );
+}
+
+/** Common practice, no source: no bar, rope, section or sphere on a yacht is wider than this, m. */
+const widestM = 2;
+
+/** What is told in millimetres is the width of something slender: the file takes more, and most often the unit is wrong. */
+function doubtOf({ m }: ProjectDimension, unit: 'mm' | 'm'): string | undefined {
+  if (unit !== 'mm' || m <= widestM) return undefined;
+  return `${formatQuantity(m, 'm')} is very wide for this: is the unit right?`;
 }

@@ -131,6 +131,18 @@ describe('shape and size', () => {
     expect(shape.kind === 'roundBar' ? shape.diameter : null).toEqual({ m: 0.0254, basis: 'drawing' });
   });
 
+  it('asks whether the unit is right where a bar is wider than any on a yacht, and takes the value all the same', () => {
+    open('stanchions');
+    expect(screen.queryByText(/is the unit right/)).toBeNull();
+    type('Diameter', '2.7 m');
+    expect(field('Diameter').value).toBe('2700 mm');
+    expect(field('Diameter').getAttribute('aria-invalid')).toBeNull();
+    const note = screen.getByText('2.70 m is very wide for this: is the unit right?');
+    expect(field('Diameter').getAttribute('aria-describedby')).toBe(note.id);
+    type('Diameter', '27');
+    expect(screen.queryByText(/is the unit right/)).toBeNull();
+  });
+
   it('sets surface, ends, friction and a typed coefficient', () => {
     open('stanchions');
     choose('Surface', 'typed roughness');
