@@ -74,7 +74,7 @@ export function WindSection({ summary, form }: WindSectionProps) {
           </dd>
         </div>
         <div>
-          <dt>Read at the masthead</dt>
+          <dt>Read at the masthead, heeled with the mast</dt>
           <dd>
             {formatQuantity(summary.mastheadReading.speedMs, 'kn')} at{' '}
             {formatQuantity(summary.mastheadReading.angleFromBowRad, 'deg')}
