@@ -10,5 +10,12 @@ export function UnfinishedMark({ within }: { readonly within: string }) {
       .map(([, { label }]) => label)
       .join(', '),
   );
-  return labels === '' ? null : <span className="unfinished-mark">half-typed: {labels}</span>;
+  if (labels === '') return null;
+  return (
+    <span className="unfinished-mark">
+      half-typed
+      <wbr />
+      <span>: {labels}</span>
+    </span>
+  );
 }

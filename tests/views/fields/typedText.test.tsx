@@ -2,6 +2,7 @@ import { act, cleanup, fireEvent, render, screen } from '@testing-library/react'
 import { userEvent } from '@testing-library/user-event';
 import { useState } from 'react';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { halfTyped } from '../../setup/halfTyped';
 import type { ProjectRanged } from '../../../src/project/file/schema';
 import { useTypedTexts, wantField } from '../../../src/state/typedTexts';
 import { QuantityField } from '../../../src/ui/fields/QuantityField';
@@ -214,7 +215,7 @@ describe('the way back', () => {
     type('12 qu');
     expect(screen.queryByText(/half-typed/)).toBeNull();
     fireEvent.blur(field());
-    expect(screen.getByText('half-typed: Diameter')).toBeTruthy();
+    expect(screen.getByText(halfTyped('Diameter'))).toBeTruthy();
   });
 
   it('gives the focus to the field that is wanted, once', () => {

@@ -1,6 +1,7 @@
 import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { halfTyped } from '../../setup/halfTyped';
 import type { Project, ProjectFitting } from '../../../src/project/file/schema';
 import { useAppStore } from '../../../src/state/appStore';
 import { dropTyped, keepTyped } from '../../../src/state/typedTexts';
@@ -304,12 +305,12 @@ describe('a row whose fitting has half-typed text', () => {
     act(() => {
       keepTyped('fitting/boom.shape.diameter', { text: '12 qu', label: 'Diameter', refusal: null });
     });
-    expect(screen.getAllByText('half-typed: Diameter').map((mark) => mark.closest('tr'))).toEqual([
+    expect(screen.getAllByText(halfTyped('Diameter')).map((mark) => mark.closest('tr'))).toEqual([
       rowButton('Boom').closest('tr'),
     ]);
     act(() => {
       dropTyped('fitting/boom.shape.diameter');
     });
-    expect(screen.queryByText('half-typed: Diameter')).toBeNull();
+    expect(screen.queryByText(halfTyped('Diameter'))).toBeNull();
   });
 });

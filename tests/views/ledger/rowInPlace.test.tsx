@@ -1,5 +1,6 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
+import { halfTyped } from '../../setup/halfTyped';
 import type { ProjectFitting } from '../../../src/project/file/schema';
 import { useAppStore } from '../../../src/state/appStore';
 import { RowInPlace } from '../../../src/views/ledger/RowInPlace';
@@ -44,7 +45,7 @@ describe('half-typed text in the row itself', () => {
     useAppStore.getState().select('boom');
     render(<RowEditor />);
     expect(diameter().value).toBe('12 qu');
-    expect(screen.getByText('half-typed: Diameter')).toBeTruthy();
+    expect(screen.getByText(halfTyped('Diameter'))).toBeTruthy();
   });
 
   it('stays when the value underneath is taken back, and the error names the value in force', () => {

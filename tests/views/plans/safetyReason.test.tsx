@@ -1,6 +1,7 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { halfTyped } from '../../setup/halfTyped';
 import { isWithheld } from '../../../src/project/refit/applyPlan';
 import { useAppStore } from '../../../src/state/appStore';
 import { useTypedTexts, wantField } from '../../../src/state/typedTexts';
@@ -53,7 +54,7 @@ describe('a reason that does not count yet', () => {
     put('Reason', 'Half a rea');
     unmount();
     render(<PlanPane />);
-    expect(screen.getByText('half-typed: Person, Reason')).toBeTruthy();
+    expect(screen.getByText(halfTyped('Person, Reason'))).toBeTruthy();
     await openItem();
     expect(field('Person').value).toBe('Ilse Brandt');
     expect(field('Reason').value).toBe('Half a rea');
