@@ -179,15 +179,16 @@ function MassCell({ row: { mass, kind } }: { readonly row: BenchRow }) {
     <>
       {mass.massKg === null ? <span className="fine">not known</span> : formatValue(mass.massKg, 'kg')}
       {kind !== 'bare' && (
-        <span className="bench-difference fine">
-          {mass.changeKg === null ? 'change not known' : changeText(mass.changeKg)}
-        </span>
+        <span className="bench-difference fine">{massChangeText(mass.changeKg, kind)}</span>
       )}
     </>
   );
 }
 
-function changeText(changeKg: number): string {
+function massChangeText(changeKg: number | null, kind: BenchRow['kind']): string {
+  if (changeKg === null) return 'change not known';
+  // The mass above is the fairing's own, while the rows about it have the member's.
+  if (kind === 'fairingRound') return 'comes on top';
   if (changeKg === 0) return 'no change';
   return `${changeKg > 0 ? 'adds' : 'takes off'} ${formatQuantity(Math.abs(changeKg), 'kg')}`;
 }

@@ -152,6 +152,14 @@ describe('the fairing bench', () => {
     expect(document.querySelectorAll('.bench-comparison .bench-saves').length).toBeGreaterThan(0);
   });
 
+  it('says that the mass of a fairing comes on top of the member, and what a section in its place changes', async () => {
+    open();
+    const massOf = (cells: HTMLElement) => within(cells).getAllByRole('cell').at(-1)?.textContent;
+    expect(massOf(row('Fairing, turning'))).toMatch(/^[\d.]+comes on top$/);
+    await userEvent.click(screen.getByRole('button', { name: 'Put on the bench' }));
+    expect(massOf(rowAt(-1))).toMatch(/^(?:[\d.]+(?:adds|takes off) [\d.]+.kg|.*change not known)$/);
+  });
+
   it('names the crossings of the chosen candidate in every currency, and the cautions', () => {
     open();
     const words = screen.getByRole('region', { name: 'Crossings with the member as it stands' });
