@@ -151,8 +151,8 @@ export interface BenchSweep {
   readonly xs: Float64Array;
   /** Where the condition stands; null on the other tack. */
   readonly presentAt: number | null;
-  /** What is held, in words with numbers. */
-  readonly held: string;
+  /** What is held, in words with numbers in the reader's units. */
+  readonly held: () => string;
   readonly bands: Readonly<Record<Currency, Band>>;
   readonly doubts: readonly SweepDoubt[];
 }

@@ -1,5 +1,5 @@
 import type { strutMaterials } from '../../physics/strut/strutMaterial';
-import { quantityIn } from '../../units/printIn';
+import { formatQuantity } from '../../units/print';
 import { estimated } from '../edit/estimatedSize';
 import { fairingRound, ovalInstead } from '../edit/startedShape';
 import { followingTheWind, noseForward } from '../file/directions';
@@ -237,7 +237,9 @@ function isSize(sizeM: number): boolean {
   return isWithin(sizeM, thinnestM, widestM);
 }
 
-const sizeMessage = `A size from ${quantityIn(thinnestM, 'mm')} to ${quantityIn(widestM, 'm')} is needed.`;
+function sizeMessage(): string {
+  return `A size from ${formatQuantity(thinnestM, 'mm')} to ${formatQuantity(widestM, 'm')} is needed.`;
+}
 
 function sizeChecks(candidate: Candidate, member: BenchMember): Check[] {
   switch (candidate.kind) {
@@ -245,9 +247,9 @@ function sizeChecks(candidate: Candidate, member: BenchMember): Check[] {
       return [];
     case 'thinnerRound': {
       const isThinner = candidate.diameterM < memberAcrossM(member);
-      const message = `It must be thinner than the member, ${quantityIn(memberAcrossM(member), 'mm')}.`;
+      const message = `It must be thinner than the member, ${formatQuantity(memberAcrossM(member), 'mm')}.`;
       return [
-        [isSize(candidate.diameterM), 'diameterM', sizeMessage],
+        [isSize(candidate.diameterM), 'diameterM', sizeMessage()],
         [!isSize(candidate.diameterM) || isThinner, 'diameterM', message],
       ];
     }
@@ -263,8 +265,8 @@ function sectionChecks({ kind, chordM, thicknessM }: EllipseCandidate | SectionC
   const hasSizes = isSize(chordM) && isSize(thicknessM);
   const isSlender = kind === 'ellipse' || chordM >= leastChordOverThickness * thicknessM;
   return [
-    [isSize(chordM), 'chordM', sizeMessage],
-    [isSize(thicknessM), 'thicknessM', sizeMessage],
+    [isSize(chordM), 'chordM', sizeMessage()],
+    [isSize(thicknessM), 'thicknessM', sizeMessage()],
     [!hasSizes || thicknessM <= chordM, 'thicknessM', 'The thickness is larger than the chord.'],
     [
       !hasSizes || thicknessM > chordM || isSlender,
@@ -279,7 +281,7 @@ function fairingChecks(candidate: FairingRoundCandidate, member: BenchMember): C
   const chordM = chordOverThickness * candidateThicknessM(candidate, member);
   const isSlender = isWithin(chordOverThickness, leastChordOverThickness, 1000);
   return [
-    [isSize(skinM), 'skinM', sizeMessage],
+    [isSize(skinM), 'skinM', sizeMessage()],
     [isWithin(clearanceM, 0, widestM), 'clearanceM', 'A clearance must not be below zero.'],
     [isSlender, 'chordOverThickness', 'The chord must be 2 to 1000 times the thickness.'],
     [!isSlender || !(chordM > widestM), 'chordOverThickness', 'The chord comes out longer than a boat.'],
@@ -318,7 +320,7 @@ function massChecks(mass: MassModel, thicknessM: number): Check[] {
     [
       !(mass.wallM > thicknessM / 2),
       'mass.wallM',
-      `The wall is thicker than half the section, ${quantityIn(thicknessM / 2, 'mm')}.`,
+      `The wall is thicker than half the section, ${formatQuantity(thicknessM / 2, 'mm')}.`,
     ],
   ];
 }

@@ -1,4 +1,4 @@
-import { quantityIn, rangeIn } from '../../units/printIn';
+import { formatQuantity, formatRange } from '../../units/print';
 import { currencies, type BenchCrossing, type Currency, type SweepOver } from './benchTypes';
 
 /** Of a candidate against the member as it stands, where nothing crosses. */
@@ -19,9 +19,9 @@ export function crossingText(
   over: SweepOver,
 ): string {
   const unit = unitOf[over];
-  const range = from < to ? ` (${rangeIn(from, to, unit)})` : '';
+  const range = from < to ? ` (${formatRange(from, to, unit)})` : '';
   const side = winsBelow ? 'below' : 'above';
-  return `${labelOf(currency)}: ${quantityIn(at, unit)}${range}; ${side} it ${name} wins`;
+  return `${labelOf(currency)}: ${formatQuantity(at, unit)}${range}; ${side} it ${name} wins`;
 }
 
 const alwaysTexts: Readonly<Record<Always, (name: string, word: string) => string>> = {
@@ -48,11 +48,11 @@ function winningStretches(all: readonly BenchCrossing[], over: SweepOver): strin
   const unit = unitOf[over];
   const stretches = all.flatMap(({ at, winsBelow }, i) => {
     const next = all[i + 1];
-    const below = i === 0 && winsBelow ? [`below ${quantityIn(at, unit)}`] : [];
+    const below = i === 0 && winsBelow ? [`below ${formatQuantity(at, unit)}`] : [];
     if (winsBelow) return below;
     return [
       ...below,
-      next === undefined ? `above ${quantityIn(at, unit)}` : `at ${rangeIn(at, next.at, unit)}`,
+      next === undefined ? `above ${formatQuantity(at, unit)}` : `at ${formatRange(at, next.at, unit)}`,
     ];
   });
   return stretches.join(' and ');

@@ -1,7 +1,7 @@
 import { replaceTube } from '../../physics/strut/replaceTube';
 import { strutOf, type StrutInput, type StrutNotice, type StrutTrace } from '../../physics/strut/strut';
 import { strutMaterials } from '../../physics/strut/strutMaterial';
-import { quantityIn } from '../../units/printIn';
+import { formatQuantity } from '../../units/print';
 import type { Project } from '../file/schema';
 import { isRound } from '../file/shapeKinds';
 import { strutNoticeText, strutProblemTexts } from '../wording/strutText';
@@ -75,16 +75,16 @@ function typedStrut(
 }
 
 function loadText(loadN: number): string {
-  return `at most ${quantityIn(loadN, 'kN')}`;
+  return `at most ${formatQuantity(loadN, 'kN')}`;
 }
 
 function verdictOf(tubeN: number, needed: ReturnType<typeof replaceTube>, typed: StrutTrace | null): string {
   const wanted =
     needed.kind === 'replacement'
-      ? `it needs a wall of ${quantityIn(needed.section.wallM, 'mm')}`
+      ? `it needs a wall of ${formatQuantity(needed.section.wallM, 'mm')}`
       : 'even solid it carries less';
   if (typed === null) return `To carry what the tube carries (${loadText(tubeN)}), ${wanted}.`;
-  const own = quantityIn(typed.wallM, 'mm');
+  const own = formatQuantity(typed.wallM, 'mm');
   if (typed.upperBoundN >= tubeN) {
     return `With a wall of ${own} it carries ${loadText(typed.upperBoundN)}, no less than the tube (${loadText(tubeN)}).`;
   }

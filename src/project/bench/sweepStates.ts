@@ -9,7 +9,7 @@ import {
   type ApparentWind,
   type SailingState,
 } from '../../physics/condition/sailingState';
-import { quantityIn } from '../../units/printIn';
+import { formatQuantity } from '../../units/print';
 import { conditionToPhysics } from '../core/conditionToPhysics';
 import { pointToBoat } from '../core/fittingToPhysics';
 import type { Project } from '../file/schema';
@@ -31,7 +31,7 @@ export interface SweepStates {
   /** Any place between the ends, for what is looked for more closely. */
   readonly pointAt: (x: number) => SweepPoint;
   readonly presentAt: number | null;
-  readonly held: string;
+  readonly held: () => string;
 }
 
 const pieces: Readonly<Record<SweepOver, number>> = { apparentAngle: 180, apparentSpeed: 60, boatSpeed: 60 };
@@ -89,7 +89,8 @@ function laidOut(base: SailingState, heightM: number, over: SweepOver, isPresent
     points: [pointAt(from), ...Array.from(xs.slice(1), pointAt)],
     pointAt,
     presentAt: isPresent && at >= from && at <= to ? at : null,
-    held: heldText(base, present, over),
+    // Worked out when asked: the states are remembered, and the reader's units may change.
+    held: () => heldText(base, present, over),
   };
 }
 
@@ -120,15 +121,15 @@ function stateAt(base: SailingState, present: ApparentWind, over: SweepOver, x: 
 
 function heldText(base: SailingState, present: ApparentWind, over: SweepOver): string {
   const { heightM, speedMs, angleFromBowRad } = present;
-  const boat = `boat speed ${quantityIn(base.boatSpeedMs, 'kn')}`;
-  const place = `at ${quantityIn(heightM, 'm')} above the water`;
+  const boat = `boat speed ${formatQuantity(base.boatSpeedMs, 'kn')}`;
+  const place = `at ${formatQuantity(heightM, 'm')} above the water`;
   const rest = 'heel and leeway stay as they are';
   if (over === 'apparentAngle') {
-    return `Apparent wind ${quantityIn(speedMs, 'kn')} ${place}, ${boat}, ${rest}; the true wind follows.`;
+    return `Apparent wind ${formatQuantity(speedMs, 'kn')} ${place}, ${boat}, ${rest}; the true wind follows.`;
   }
   if (over === 'apparentSpeed') {
-    return `Apparent wind ${quantityIn(angleFromBowRad, 'deg')} off the bow ${place}, ${boat}, ${rest}; the true wind follows.`;
+    return `Apparent wind ${formatQuantity(angleFromBowRad, 'deg')} off the bow ${place}, ${boat}, ${rest}; the true wind follows.`;
   }
   const wind = trueWindOf(base.condition);
-  return `True wind ${quantityIn(wind.speedAt10Ms, 'kn')} at 10 m, ${quantityIn(wind.angleFromCourseRad, 'deg')} off the course, ${rest}; the apparent wind follows.`;
+  return `True wind ${formatQuantity(wind.speedAt10Ms, 'kn')} at 10 m, ${formatQuantity(wind.angleFromCourseRad, 'deg')} off the course, ${rest}; the apparent wind follows.`;
 }

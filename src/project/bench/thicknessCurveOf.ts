@@ -1,6 +1,7 @@
 import type { FlatNeighbourhood } from '../../physics/numerics/flatNeighbourhood';
 import { thicknessCurveOf, type FairingBuild } from '../../physics/section/thicknessCurve';
 import { strutMaterials } from '../../physics/strut/strutMaterial';
+import { formatQuantity } from '../../units/print';
 import { quantityIn, valueRangeIn, valueIn } from '../../units/printIn';
 import type { Project } from '../file/schema';
 import { strutProblemTexts } from '../wording/strutText';
@@ -78,7 +79,7 @@ function flatText({ from, to, isCutAtStart, isCutAtEnd }: FlatNeighbourhood): st
 function notesOn(mass: MassModel, speedMs: number): string[] {
   const skin = quantityIn(candidateStart.arealDensityKgM2, 'kg/m2');
   return [
-    `Nose into the wind, ${quantityIn(speedMs, 'kn')} square to the member, thickness kept. Off the wind a shorter chord forgives more.`,
+    `Nose into the wind, ${formatQuantity(speedMs, 'kn')} square to the member, thickness kept. Off the wind a shorter chord forgives more.`,
     'The doubt of the drag is much wider than its bottom is deep.',
     ...(mass.kind === 'none' ? [`Mass from a skin of ${skin} (common practice, no source).`] : []),
   ];

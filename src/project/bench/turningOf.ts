@@ -3,7 +3,7 @@ import { skinOf } from '../../physics/strut/skin';
 import { roomAboutPivotM } from '../../physics/strut/roomAboutPivot';
 import { turningFairingOf, type TurningTrace } from '../../physics/strut/turningFairing';
 import { toSi } from '../../units/convert';
-import { quantityIn } from '../../units/printIn';
+import { formatQuantity } from '../../units/print';
 import { deckLineOf, membersOf } from '../core/fittingToPhysics';
 import type { Project } from '../file/schema';
 import { solveProjectCondition } from '../ledger/conditionSummary';
@@ -72,7 +72,7 @@ function fitNotices(member: BenchMember, candidate: Candidate, trace: TurningTra
   const neededM = memberAcrossM(member) / 2 + candidate.skinM;
   if (roomM >= neededM) return [];
   return [
-    `The tube does not fit at that pivot: with its skin the fairing leaves a radius of ${quantityIn(roomM - candidate.skinM, 'mm')} for a tube of ${quantityIn(memberAcrossM(member) / 2, 'mm')}. Make it thicker, or set the pivot further aft, where it follows the wind less.`,
+    `The tube does not fit at that pivot: with its skin the fairing leaves a radius of ${formatQuantity(roomM - candidate.skinM, 'mm')} for a tube of ${formatQuantity(memberAcrossM(member) / 2, 'mm')}. Make it thicker, or set the pivot further aft, where it follows the wind less.`,
   ];
 }
 

@@ -5,6 +5,7 @@ import { cautions } from '../../project/wording/cautions';
 import { useAppStore, useLedger } from '../../state/appStore';
 import { arriveOnBench, putOnBench, unwrittenWords, useBench } from '../../state/bench';
 import { usualTyped, type Bench } from '../../state/benchAddress';
+import { usePreferences } from '../../state/preferences';
 import { Bench as BenchView } from './Bench';
 import { candidatesOf, chosenOf, conditionIdOf, insteadText, memberOf } from './benchModel';
 import './fairing.css';
@@ -74,6 +75,8 @@ function OpenBench({ project, bench, onShowItem }: OpenBenchProps) {
   const ledger = useLedger();
   const basis = useAppStore((state) => state.question.basis);
   const selectedId = useAppStore((state) => state.selectedFittingId);
+  // Charts and sentences remember what they were drawn from, which the reader's units are no part of.
+  const readersUnits = usePreferences(({ units }) => Object.values(units).join(' '));
   const { memberId, typed } = bench;
   const member = useMemo(
     () => memberOf(project, { memberId, typed }, selectedId),
@@ -95,6 +98,7 @@ function OpenBench({ project, bench, onShowItem }: OpenBenchProps) {
   return (
     <>
       <BenchView
+        key={readersUnits}
         project={project}
         bench={bench}
         member={member}

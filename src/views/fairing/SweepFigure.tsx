@@ -46,11 +46,11 @@ export function SweepFigure({ swept, chosenId, currency, about, heightPx }: Swee
 /** What is held; and what a logarithm cannot show. */
 function noteOf(swept: readonly SweptCandidate[], currency: Currency): string | undefined {
   const sweep = swept[0]?.sweep;
-  if (sweep === undefined || !isLogarithmic(sweep.question.over, currency)) return sweep?.held;
+  if (sweep === undefined || !isLogarithmic(sweep.question.over, currency)) return sweep?.held();
   const isCut = swept.some((each) => each.sweep.bands[currency].best.some((value) => value <= 0));
   return isCut
-    ? `${sweep.held} Logarithmic: what is near zero or below runs along the foot; the table has it.`
-    : sweep.held;
+    ? `${sweep.held()} Logarithmic: what is near zero or below runs along the foot; the table has it.`
+    : sweep.held();
 }
 
 function capital(words: string): string {

@@ -1,9 +1,12 @@
-import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
+import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { useState } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { useAppStore } from '../../../src/state/appStore';
 import { useBench } from '../../../src/state/bench';
+import { usePreferences } from '../../../src/state/preferences';
+import { usualUnits } from '../../../src/units/displayUnits';
+import { showIn } from '../../../src/units/shownUnits';
 import { FairingPlace } from '../../../src/views/fairing/FairingPlace';
 import { demo, openInStore } from '../ledger/openProjects';
 
@@ -198,6 +201,27 @@ describe('the fairing bench', () => {
       expect(within(figure).getByRole('img')).not.toBeNull();
       expect(within(figure).getByRole('table', { hidden: true })).not.toBeNull();
       expect(within(figure).getByRole('button', { name: 'Save as SVG', hidden: true })).not.toBeNull();
+    }
+  });
+
+  it("follows the reader's units in the charts and sentences that it has drawn already", () => {
+    open();
+    const bench = document.querySelector('.bench');
+    expect(bench?.textContent).toMatch(/Apparent wind [\d.]+.kn at/);
+    const units = { ...usualUnits, speed: 'km/h', force: 'lbf', power: 'PS' } as const;
+    try {
+      act(() => {
+        showIn(units);
+        usePreferences.setState({ units });
+      });
+      const charts = document.querySelector('.bench-charts')?.textContent ?? '';
+      expect(charts).toMatch(/Apparent wind [\d.]+.km\/h at .*boat speed, km\/h/);
+      expect(charts).toMatch(/against apparent wind angle.lbf/);
+      expect(charts).not.toMatch(/\d.kn\b|, kn\b|\d.N\b/);
+      expect(document.querySelector('.bench-aside')?.textContent).toMatch(/wind, [\d.]+.km\/h square to/);
+    } finally {
+      showIn(usualUnits);
+      usePreferences.setState({ units: usualUnits });
     }
   });
 

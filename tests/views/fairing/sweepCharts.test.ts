@@ -36,7 +36,7 @@ function sweepOf(factor: number, presentAt: number | null): BenchSweep {
     question: { conditionId: 'c', over: 'apparentAngle', tack: 'port' },
     xs,
     presentAt,
-    held: '',
+    held: () => '',
     bands,
     doubts: [],
   };
