@@ -7,6 +7,7 @@ import {
 } from '../../src/physics/condition/sailingState';
 import type { FittingInput, PlacedMember, RoundBarShape } from '../../src/physics/fitting/fittingInput';
 import { boatVector } from '../../src/physics/vector/vector3';
+import { conditionOf, fittingOf } from '../published/support';
 import { between } from './arbitraries';
 
 export function barOf(
@@ -14,48 +15,21 @@ export function barOf(
   members: readonly PlacedMember[],
   shape: Partial<RoundBarShape> = {},
 ): FittingInput {
-  const exactly = { best: 1, low: 1, high: 1 };
-  return {
-    id: 'bar',
-    shape: {
-      kind: 'roundBar',
-      diameter: { valueM: diameterM, basis: 'measured', doubtId: 'own:bar:diameter' },
-      roughnessM: 0,
-      coefficient: null,
-      coefficientDoubtId: 'own:bar:coefficient',
-      friction: false,
-      ends: ['joined', 'joined'],
-      ...shape,
-    },
-    members,
-    lengthDoubt: null,
-    exposure: exactly,
-    exposureLeeward: exactly,
-    exposureDoubtId: 'own:bar:exposure',
-    localTurnRad: 0,
-    stowed: null,
+  const bar: RoundBarShape = {
+    kind: 'roundBar',
+    diameter: { valueM: diameterM, basis: 'measured', doubtId: 'own:bar:diameter' },
+    roughnessM: 0,
+    coefficient: null,
+    coefficientDoubtId: 'own:bar:coefficient',
+    friction: false,
+    ends: ['joined', 'joined'],
+    ...shape,
   };
+  return fittingOf(bar, members, 'bar');
 }
 
 /** Upright at 3 m/s into a uniform wind of 10 m/s, dry standard air. */
-export const steadyCondition: SailingCondition = {
-  wind: { kind: 'true', speedMs: 10, heightM: 10, angleFromCourseRad: 0 },
-  tack: 'starboard',
-  boatSpeedMs: 3,
-  heelRad: 0,
-  leewayRad: 0,
-  riseM: 0,
-  air: { temperatureC: 15, pressurePa: 101_325, relativeHumidity: 0 },
-  windLaw: { kind: 'uniform' },
-  windSpeedDoubt: 0,
-  windAngleDoubtRad: 0,
-  densityDoubt: 0,
-  hullDragPerSideForce: null,
-  driveLostPerHeelingMomentPerM: null,
-  atHeelLimit: false,
-  totalResistanceN: null,
-  centreOfLateralResistance: boatVector(0, 0, 0),
-};
+export const steadyCondition: SailingCondition = conditionOf({ boatSpeedMs: 3 });
 
 export const logDiameter = between(Math.log(0.003), Math.log(0.5)).map(Math.exp);
 /** Members of every size: short parts, long stays, masts; some wet, some about the 1 m where the wind laws begin. */

@@ -5,7 +5,7 @@ import { crossings } from '../../src/physics/numerics/crossings';
 import { emptyFairing, fairingCoefficients } from '../../src/physics/section/fairing';
 import { boatVector } from '../../src/physics/vector/vector3';
 import { curveAt } from '../published/roundBarCurves';
-import { conditionOf, evaluate, fluid, windMetAs } from '../published/support';
+import { conditionOf, evaluate, fittingOf, fluid, windMetAs } from '../published/support';
 import { degree } from './arbitraries';
 
 /** A tube of 60 mm, or a fairing as thick, 2 m upright with closed ends: 12 m/s of apparent wind, 6 m/s through the water. */
@@ -14,20 +14,9 @@ const lengthM = 2;
 const apparentMs = 12;
 const boatMs = 6;
 const air = fluid(1.225, 1.5e-5);
-const free = { best: 1, low: 1, high: 1 };
 
 function uprightBar(shape: Shape): FittingInput {
-  return {
-    id: 'bar',
-    shape,
-    members: [{ start: boatVector(0, 0, 2), end: boatVector(0, 0, 2 + lengthM) }],
-    lengthDoubt: null,
-    exposure: free,
-    exposureLeeward: free,
-    exposureDoubtId: 'own:bar:exposure',
-    localTurnRad: 0,
-    stowed: null,
-  };
+  return fittingOf(shape, [{ start: boatVector(0, 0, 2), end: boatVector(0, 0, 2 + lengthM) }], 'bar');
 }
 
 const parts = {

@@ -9,6 +9,7 @@ import { steadyCondition } from './bars';
 import type { FittingInput, PlacedMember, SectionShape } from '../../src/physics/fitting/fittingInput';
 import { noseInBoat, type SectionDirection } from '../../src/physics/section/sectionDirection';
 import { boatVector, dot, magnitude, type BoatVector } from '../../src/physics/vector/vector3';
+import { fittingOf } from '../published/support';
 import { between, conditions, degree } from './arbitraries';
 import { traceOf } from './support';
 import {
@@ -106,18 +107,7 @@ function fiveToOne(place: PlacedMember, direction: SectionDirection): FittingInp
     friction: false,
     ends: ['joined', 'surface'],
   };
-  const free = { best: 1, low: 1, high: 1 };
-  return {
-    id: 'bar',
-    shape,
-    members: [place],
-    lengthDoubt: null,
-    exposure: free,
-    exposureLeeward: free,
-    exposureDoubtId: 'own:bar:exposure',
-    localTurnRad: 0,
-    stowed: null,
-  };
+  return fittingOf(shape, [place], 'bar');
 }
 
 const uniform = conditions(

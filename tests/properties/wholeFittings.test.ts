@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { FittingInput, MemberShape, Shape } from '../../src/physics/fitting/fittingInput';
 import { basisDoubt } from '../../src/physics/fitting/fittingInput';
-import { boatVector, type BoatVector } from '../../src/physics/vector/vector3';
-import { conditionOf, evaluate, memberOf } from '../published/support';
+import { boatVector } from '../../src/physics/vector/vector3';
+import { conditionOf, evaluate, fittingOf, memberOf } from '../published/support';
 import { netTraceOf } from '../published/net';
 import { sphereAt } from '../published/sphere';
 
@@ -22,24 +22,9 @@ const fromPort = conditionOf({
 const size = (valueM: number) => ({ valueM, basis: 'measured' as const, doubtId: 'own:one:size' });
 const typed = (best: number) => ({ best, low: 0.8 * best, high: 1.3 * best, areaBase: 'stated', source: '' });
 
-function fittingOf(shape: Shape, start: BoatVector, end: BoatVector): FittingInput {
-  const one = { best: 1, low: 1, high: 1 };
-  return {
-    id: 'one',
-    shape,
-    members: [{ start, end }],
-    lengthDoubt: null,
-    exposure: one,
-    exposureLeeward: one,
-    exposureDoubtId: 'own:one:exposure',
-    localTurnRad: 0,
-    stowed: null,
-  };
-}
-
 /** On a point 2 m up, reaching up by the height. */
 function standing(shape: Shape, heightM = 0): FittingInput {
-  return fittingOf(shape, boatVector(0, 0, 2), boatVector(0, 0, 2 + heightM));
+  return fittingOf(shape, [{ start: boatVector(0, 0, 2), end: boatVector(0, 0, 2 + heightM) }], 'one');
 }
 
 const common = {
@@ -151,7 +136,7 @@ describe('one upright fitting in an even wind has rho/2 W^2 C A', () => {
 describe('a body', () => {
   it('half under water has half the force and half the area', () => {
     const whole = evaluate(standing(box, 0.8), fromAhead);
-    const wet = fittingOf(box, boatVector(0, 0, -0.4), boatVector(0, 0, 0.4));
+    const wet = fittingOf(box, [{ start: boatVector(0, 0, -0.4), end: boatVector(0, 0, 0.4) }], 'one');
     const half = evaluate(wet, fromAhead);
     expect(half.deployed.dragAgainstTrackN).toBeCloseTo(whole.deployed.dragAgainstTrackN / 2, 9);
     expect(memberOf(half).areaM2).toBeCloseTo(0.2, 12);

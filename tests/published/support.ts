@@ -3,7 +3,13 @@ import type { ConditionStates } from '../../src/physics/condition/conditionState
 import type { SailingCondition } from '../../src/physics/condition/sailingCondition';
 import { stateWithWind, trueWindOf, type SailingState } from '../../src/physics/condition/sailingState';
 import { evaluateFitting, type FittingTrace } from '../../src/physics/fitting/evaluateFitting';
-import type { FittingInput, Ranged, RoundBarShape, Shape } from '../../src/physics/fitting/fittingInput';
+import type {
+  FittingInput,
+  PlacedMember,
+  Ranged,
+  RoundBarShape,
+  Shape,
+} from '../../src/physics/fitting/fittingInput';
 import type { MemberTrace } from '../../src/physics/fitting/memberTrace';
 import { boatVector, type BoatVector } from '../../src/physics/vector/vector3';
 
@@ -101,8 +107,7 @@ export function bar(input: Bar): FittingInput {
       friction: input.friction ?? false,
       ends: input.ends ?? ['joined', 'joined'],
     },
-    input.start ?? boatVector(0, 0, 1),
-    input.end,
+    [{ start: input.start ?? boatVector(0, 0, 1), end: input.end }],
   );
 }
 
@@ -114,18 +119,19 @@ export function dragArea(dragAreaM2: number): FittingInput {
     dragAreaM2: exactly(dragAreaM2),
     doubtId: 'own:check:drag-area',
   };
-  return fittingOf(shape, place, place);
+  return fittingOf(shape, [{ start: place, end: place }]);
 }
 
-function fittingOf(shape: Shape, start: BoatVector, end: BoatVector): FittingInput {
+/** The shape in the free wind, always in use, with no doubt beside the shape's own. */
+export function fittingOf(shape: Shape, members: readonly PlacedMember[], id = 'check'): FittingInput {
   return {
-    id: 'check',
+    id,
     shape,
-    members: [{ start, end }],
+    members,
     lengthDoubt: null,
     exposure: exactly(1),
     exposureLeeward: exactly(1),
-    exposureDoubtId: 'own:check:exposure',
+    exposureDoubtId: `own:${id}:exposure`,
     localTurnRad: 0,
     stowed: null,
   };
