@@ -37,13 +37,15 @@ function scaleOf(key: OutcomeKey, forceN: number): number {
   return key.endsWith('W') ? forceN * speedMs : forceN;
 }
 
+/** How far one entry of two outcomes lies apart, as a share of its scale; 0 where rounding alone parts them. */
+function shareApart(key: OutcomeKey, actual: Outcome, expected: Outcome, forceN: number): number {
+  const difference = Math.max(Math.abs(actual[key] - expected[key]) - 1e-12, 0);
+  return difference === 0 ? 0 : difference / scaleOf(key, forceN);
+}
+
 /** The largest difference between two outcomes as a share of the force's size (times 20 m or 20 m/s, as below). */
 export function farthestApart(actual: Outcome, expected: Outcome, forceN = forceSizeN(expected)): number {
-  const shares = outcomeKeys.map((key) => {
-    const difference = Math.max(Math.abs(actual[key] - expected[key]) - 1e-12, 0);
-    return difference === 0 ? 0 : difference / scaleOf(key, forceN);
-  });
-  return Math.max(...shares);
+  return Math.max(...outcomeKeys.map((key) => shareApart(key, actual, expected, forceN)));
 }
 
 /**
@@ -57,10 +59,9 @@ export function expectSameOutcome(
   forceN = forceSizeN(expected),
 ): void {
   for (const key of outcomeKeys) {
-    const allowed = relative * scaleOf(key, forceN) + 1e-12;
-    const difference = Math.abs(actual[key] - expected[key]);
-    if (!(difference <= allowed)) {
-      expect.fail(`${key}: ${actual[key]} against ${expected[key]}, ${difference} apart, allowed ${allowed}`);
+    const share = shareApart(key, actual, expected, forceN);
+    if (!(share <= relative)) {
+      expect.fail(`${key}: ${actual[key]} against ${expected[key]}, ${share} apart, allowed ${relative}`);
     }
   }
 }
