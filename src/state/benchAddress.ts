@@ -31,7 +31,7 @@ export interface Bench {
 const usualTube: CarryingTube = { material: 'aluminium6082', wallM: 0.0025 };
 /** A 1 x 19 wire of 8 mm at a sixth of its breaking load: from memory. */
 const usualWire: TautWire = { tensionN: 8000, massPerLengthKgM: 0.31 };
-/** Common practice, no source. */
+/** The pivot a fifth of the chord behind the nose: common practice, no source. */
 const usualTurning: TurningSetting = { pivotShare: 0.2, massCentreShare: null, endClearanceM: 0.003 };
 
 export const usualBench: Bench = {

@@ -20,17 +20,6 @@ export function convexHull(points: readonly PlanePoint[]): PlanePoint[] {
   return [...half(sorted), ...half(sorted.reverse())];
 }
 
-/** Area of a polygon whose corners stand in order. */
-export function polygonArea(corners: readonly PlanePoint[]): number {
-  let twice = 0;
-  for (let i = 0; i < corners.length; i += 1) {
-    const [ax, ay] = corners[i]!;
-    const [bx, by] = corners[(i + 1) % corners.length]!;
-    twice += ax * by - bx * ay;
-  }
-  return Math.abs(twice) / 2;
-}
-
 /** What of a polygon lies at or above a level (Sutherland and Hodgman); empty when nothing does. */
 export function clippedBelow(corners: readonly PlanePoint[], level: number): PlanePoint[] {
   if (corners.every(([, y]) => y >= level)) return [...corners];

@@ -115,16 +115,6 @@ export type ComparisonAnswer =
 /** What is swept; the rest of the condition is held as `BenchSweep.held` says. */
 export type SweepOver = 'apparentAngle' | 'apparentSpeed' | 'boatSpeed';
 
-export const sweepsOver: readonly {
-  readonly id: SweepOver;
-  readonly label: string;
-  readonly unit: 'deg' | 'm/s';
-}[] = [
-  { id: 'apparentAngle', label: 'apparent wind angle from the bow', unit: 'deg' },
-  { id: 'apparentSpeed', label: 'apparent wind speed', unit: 'm/s' },
-  { id: 'boatSpeed', label: 'boat speed', unit: 'm/s' },
-];
-
 export interface SweepQuestion {
   readonly conditionId: string;
   readonly over: SweepOver;

@@ -14,9 +14,6 @@ import { candidateMass, candidateOutline } from './candidateMass';
 import { candidateChordM, candidateThicknessM, memberAcrossM, type Candidate } from './candidates';
 import { memberWind } from './memberWind';
 
-/** What a turning candidate starts with: pivot a fifth of the chord behind the nose (common practice, no source). */
-export const turningStart: TurningSetting = { pivotShare: 0.2, massCentreShare: null, endClearanceM: 0.003 };
-
 /**
  * Does a turning candidate follow the wind, and what does its weight do? For one piece of the longest bar, at the mean wind
  * square to the member in a condition, leaning as it does there with the heel. A balance weight sits at the nose.

@@ -5,7 +5,7 @@ import { deckLineOf, fittingToPhysics } from '../../../src/project/core/fittingT
 import { benchCrossings } from '../../../src/project/bench/benchCrossings';
 import { candidateState } from '../../../src/project/bench/benchMember';
 import { sweepDifference, valuesBetween } from '../../../src/project/bench/benchSweep';
-import { currencies, sweepsOver } from '../../../src/project/bench/benchTypes';
+import { currencies, type SweepOver } from '../../../src/project/bench/benchTypes';
 import { startCandidate, type Candidate } from '../../../src/project/bench/candidates';
 import { sweepStates } from '../../../src/project/bench/sweepStates';
 import { demoPath, ledgerOf, projectAt } from '../../properties/projects';
@@ -13,6 +13,7 @@ import { comparison, manyCandidates, memberNamed, sweepOf } from './support';
 
 const project = projectAt(demoPath);
 const pole = memberNamed(project, 'Stern pole');
+const sweepsOver: readonly SweepOver[] = ['apparentAngle', 'apparentSpeed', 'boatSpeed'];
 
 describe('a sweep', () => {
   it.each(project.conditions.map(({ name }) => name))('at its present place is the ledger in %s', (name) => {
@@ -23,7 +24,7 @@ describe('a sweep', () => {
       ({ fittingId }) => fittingId === pole.fitting.id,
     );
     const { trackPowerW = NaN, sideForceN = NaN, fullPriceW = NaN } = row?.before.outcome ?? {};
-    for (const { id: over } of sweepsOver) {
+    for (const over of sweepsOver) {
       const states = sweepStates(project, pole, { conditionId, over, tack });
       const state = candidateState(pole, startCandidate('bare', pole, 'b'));
       if (states === null || states.presentAt === null || state === null) throw new Error('no present place');
@@ -109,7 +110,7 @@ describe('crossings', () => {
       if (condition === undefined) throw new Error('no condition');
       const { id: conditionId, tack } = condition;
       const bare = candidateState(member, startCandidate('bare', member, 'b'));
-      for (const { id: over } of sweepsOver) {
+      for (const over of sweepsOver) {
         const question = { conditionId, over, tack };
         const states = sweepStates(project, member, question);
         if (states === null || bare === null) throw new Error('no states');

@@ -5,8 +5,9 @@ import { startCandidate, type Candidate } from '../../../src/project/bench/candi
 import { memberWind } from '../../../src/project/bench/memberWind';
 import { strutOfCandidate } from '../../../src/project/bench/strutOfCandidate';
 import { candidateThicknessCurve } from '../../../src/project/bench/thicknessCurveOf';
-import { candidateTurning, turningStart } from '../../../src/project/bench/turningOf';
+import { candidateTurning } from '../../../src/project/bench/turningOf';
 import { candidateVibration } from '../../../src/project/bench/vibrationOf';
+import { usualBench } from '../../../src/state/benchAddress';
 import { demoPath, projectAt } from '../../properties/projects';
 import { memberNamed } from './support';
 
@@ -109,12 +110,12 @@ describe('a turning candidate', () => {
   const turning = startCandidate('fairingRound', pole, 'f');
 
   it('is a moving part, and is told when its tube does not fit the pivot', () => {
-    const answer = candidateTurning(project, pole, turning, turningStart, conditionId);
+    const answer = candidateTurning(project, pole, turning, usualBench.turning, conditionId);
     if (!answer.ok) throw new Error(answer.message);
     expect(answer.notices.join(' ')).toContain('can jam');
     expect(answer.notices.join(' ')).toContain('does not fit at that pivot');
     const wide = { ...turning, clearanceM: 0.02 } as Candidate;
-    const roomy = candidateTurning(project, pole, wide, turningStart, conditionId);
+    const roomy = candidateTurning(project, pole, wide, usualBench.turning, conditionId);
     expect(roomy.ok && roomy.notices.join(' ')).not.toContain('does not fit');
   });
 
@@ -123,7 +124,7 @@ describe('a turning candidate', () => {
       project,
       pole,
       turning,
-      { ...turningStart, pivotShare: 0.3 },
+      { ...usualBench.turning, pivotShare: 0.3 },
       conditionId,
     );
     expect(answer.ok && answer.notices.join(' ')).toMatch(/does not follow the wind.*may flutter/);
@@ -131,9 +132,11 @@ describe('a turning candidate', () => {
 
   it('is none when it is fixed or nobody gives its mass', () => {
     const fixed = { ...turning, direction: nose } as Candidate;
-    expect(candidateTurning(project, pole, fixed, turningStart, conditionId)).toMatchObject({ ok: false });
+    expect(candidateTurning(project, pole, fixed, usualBench.turning, conditionId)).toMatchObject({
+      ok: false,
+    });
     const light = { ...turning, mass: { kind: 'none' } } as Candidate;
-    const answer = candidateTurning(project, pole, light, turningStart, conditionId);
+    const answer = candidateTurning(project, pole, light, usualBench.turning, conditionId);
     expect(answer.ok ? '' : answer.message).toContain('mass is needed');
   });
 });

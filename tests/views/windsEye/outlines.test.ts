@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { polygonArea } from '../../../src/charts/windsEye/convexHull';
+import type { PlanePoint } from '../../../src/charts/windsEye/convexHull';
 import { outlineOf } from '../../../src/charts/windsEye/scene';
 import { deckLineOf } from '../../../src/project/core/fittingToPhysics';
 import { blankFitting } from '../../../src/project/file/blankParts';
@@ -14,6 +14,15 @@ const ofCircle = (24 / (2 * Math.PI)) * Math.sin((2 * Math.PI) / 24);
 
 function areaSeen(one: ReturnType<typeof solid>, view: ReturnType<typeof viewAt>): number {
   return polygonArea(outlineOf(one, view));
+}
+
+/** Area of a polygon whose corners stand in order. */
+function polygonArea(corners: readonly PlanePoint[]): number {
+  const twice = corners.map(([ax, ay], i) => {
+    const [bx, by] = corners[(i + 1) % corners.length] ?? [ax, ay];
+    return ax * by - bx * ay;
+  });
+  return Math.abs(twice.reduce((sum, part) => sum + part, 0)) / 2;
 }
 
 describe('the outline of a shape along the wind', () => {
