@@ -23,7 +23,8 @@ class FakeRegistration extends EventTarget {
 let registration: FakeRegistration;
 let container: EventTarget;
 let saved: SaveStatus;
-let flushCount: number;
+/** What the worker had been asked by the time that each save was done. */
+let askedAtSaves: (readonly unknown[])[];
 
 beforeEach(() => {
   registration = new FakeRegistration();
@@ -36,11 +37,11 @@ beforeEach(() => {
     Object.assign(Object.create(navigator) as Navigator, { serviceWorker: container }),
   );
   saved = { kind: 'saved', savedAt: '2026-05-01T10:00:00Z' };
-  flushCount = 0;
-  const flush = (): Promise<void> => {
-    flushCount += 1;
+  askedAtSaves = [];
+  const flush = async (): Promise<void> => {
+    await new Promise((resolve) => setTimeout(resolve));
     useKeeping.setState({ status: saved });
-    return Promise.resolve();
+    askedAtSaves.push([...registration.asked]);
   };
   const keeper = { autosaver: { flush, status: () => saved } } as unknown as Keeper;
   useKeeping.setState({ keeper, status: { kind: 'saving' }, findings: [] });
@@ -88,7 +89,8 @@ describe('a new version', () => {
     await waitFor(() => {
       expect(registration.asked).toContainEqual({ kind: 'takeOver' });
     });
-    expect(flushCount).toBe(1);
+    expect(askedAtSaves).toHaveLength(1);
+    expect(askedAtSaves[0]).not.toContainEqual({ kind: 'takeOver' });
   });
 
   it('stays away when the last save is refused, and the line says to save to a file', async () => {
