@@ -49,7 +49,7 @@ function withDeckLine(project: Project, deckLine: readonly ProjectDeckStation[])
   return judged(project, { boat: { ...project.boat, deckLine } });
 }
 
-/** Changes the wind law or the end effect. */
+/** Changes which methods of calculation are used. */
 export function patchMethods(project: Project, patch: Patch<ProjectMethods>): EditAnswer {
   return judged(project, { methods: patched(project.methods, patch) });
 }
