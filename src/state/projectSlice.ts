@@ -1,6 +1,6 @@
 import { openProject } from '../project/file/openProject';
 import type { Project } from '../project/file/schema';
-import type { FieldError } from '../project/file/wording';
+import type { FieldError } from '../project/file/fieldErrors';
 import type { SliceCreator } from './appState';
 import { firstReading } from './firstReading';
 import { noStep } from './historySlice';

@@ -1,6 +1,6 @@
 import { openProject } from '../project/file/openProject';
 import type { Project } from '../project/file/schema';
-import type { FieldError } from '../project/file/wording';
+import type { FieldError } from '../project/file/fieldErrors';
 import type { LedgerBasis, LedgerQuestion } from '../project/ledger/ledgerTypes';
 import { projectLedger } from '../project/ledger/projectLedger';
 import { chooseByName } from './chooseByName';

@@ -1,5 +1,5 @@
 import type { Project } from '../file/schema';
-import { quoted, type FieldError } from '../file/wording';
+import { quoted, type FieldError } from '../file/fieldErrors';
 
 /** A project after an edit; the very same object when the edit changed nothing. */
 export interface Edited {

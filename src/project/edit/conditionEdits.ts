@@ -8,7 +8,7 @@ import type {
   ProjectProfile,
   RefitItem,
 } from '../file/schema';
-import { pathText } from '../file/wording';
+import { pathText } from '../file/fieldErrors';
 import { counted, nothingSuch, refusal, type EditAnswer } from './answer';
 import { judged } from './judge';
 import { freshId, withChanged, withInserted, withMoved, without } from './lists';

@@ -1,6 +1,6 @@
 import { blankItem } from '../file/blankParts';
 import type { ItemChange, Project, RefitItem } from '../file/schema';
-import { pathText } from '../file/wording';
+import { pathText } from '../file/fieldErrors';
 import { startLabels, type ItemStart } from '../wording/itemText';
 import { nothingSuch, refusal, type EditAnswer, type Said } from './answer';
 import { defaultChange, fittingAfterPlan } from './defaultChange';

@@ -1,6 +1,6 @@
 import { deckLineOf } from '../core/fittingToPhysics';
 import type { ItemChange, Project, ProjectPlacement, ProjectShape } from '../file/schema';
-import { pathText } from '../file/wording';
+import { pathText } from '../file/fieldErrors';
 import { startOf } from '../wording/itemText';
 import { nothingSuch, refusal, type EditAnswer } from './answer';
 import { carriedOver } from './changeShapeKind';

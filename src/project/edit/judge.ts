@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { domainErrors } from '../file/domainErrors';
 import { projectSchema, type Project } from '../file/schema';
-import { pathText, type FieldError } from '../file/wording';
+import { pathText, type FieldError } from '../file/fieldErrors';
 import type { EditAnswer, Said } from './answer';
 import { keepIdentity } from './keepIdentity';
 

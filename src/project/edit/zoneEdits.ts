@@ -1,5 +1,5 @@
 import type { Project } from '../file/schema';
-import { pathText } from '../file/wording';
+import { pathText } from '../file/fieldErrors';
 import { counted, nothingSuch, refusal, type EditAnswer } from './answer';
 import { judged } from './judge';
 import { freshId, withChanged, withInserted, withMoved, without } from './lists';

@@ -1,7 +1,7 @@
 import { trueWindOf } from '../../physics/condition/sailingState';
 import { conditionToPhysics } from '../core/conditionToPhysics';
 import type { Project, ProjectCondition, ProjectWind } from './schema';
-import { pathText, type FieldError } from './wording';
+import { pathText, type FieldError } from './fieldErrors';
 
 /** The deck line goes aft from station to station; it is no function otherwise. */
 export function deckErrors({ boat: { deckLine } }: Project): FieldError[] {

@@ -3,7 +3,7 @@ import { barErrors, memberErrors } from './placementRules';
 import { idErrors, profileErrors, referenceErrors } from './referenceRules';
 import type { Project } from './schema';
 import { shapeErrors } from './shapeRules';
-import { pathText, type FieldError, type PathStep } from './wording';
+import { pathText, type FieldError, type PathStep } from './fieldErrors';
 
 /** What a rule across fields forbids, each with the path of the field to change. Takes a project that fits the schema. */
 export function domainErrors(project: Project): readonly FieldError[] {

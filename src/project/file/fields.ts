@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { expected, quoted } from './wording';
+import { expected, quoted } from './fieldErrors';
 
 // Zod otherwise compiles its checks with `new Function`, which a page with a strict content policy reports.
 z.config({ jitless: true });

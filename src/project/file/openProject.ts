@@ -4,7 +4,7 @@ import { jsonStop } from './jsonStop';
 import { currentVersion, formatName, projectSchema, type Project } from './schema';
 import { onePerPath, schemaErrors } from './schemaErrors';
 import { shippedUpgraders, upgradeStepByStep, type Upgrader } from './upgraders';
-import { described, type FieldError } from './wording';
+import { described, type FieldError } from './fieldErrors';
 
 export type OpenStage = 'parse' | 'envelope' | 'version' | 'schema' | 'domain';
 

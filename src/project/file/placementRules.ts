@@ -1,7 +1,7 @@
 import { limits } from './limits';
 import type { Project, ProjectPlacement, ProjectPoint } from './schema';
 import { isMember } from './shapeKinds';
-import { pathText, type FieldError, type PathStep } from './wording';
+import { pathText, type FieldError, type PathStep } from './fieldErrors';
 
 /** Shortest bar, m. */
 const shortestBarM = 0.001;

@@ -1,5 +1,5 @@
 import type { Project, ProjectDuty, ProjectFitting, RefitItem } from './schema';
-import { pathText, quoted, type FieldError, type PathStep } from './wording';
+import { pathText, quoted, type FieldError, type PathStep } from './fieldErrors';
 
 interface WithId {
   readonly id: string;

@@ -1,7 +1,7 @@
 import { refusal } from './guard';
 import { checkProject } from './openProject';
 import type { Project } from './schema';
-import type { FieldError } from './wording';
+import type { FieldError } from './fieldErrors';
 
 export type SaveResult =
   | { readonly ok: true; readonly text: string }

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { pathText, type FieldError } from './wording';
+import { pathText, type FieldError } from './fieldErrors';
 
 /** Most errors handed back; a file with more is the wrong file. */
 const mostErrors = 100;

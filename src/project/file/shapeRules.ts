@@ -2,7 +2,7 @@ import { pullTestArea, type PullTestProblem, type PullTestResult } from '../../p
 import { toSi } from '../../units/convert';
 import type { Project, ProjectPullTest, ProjectRanged, ProjectShape, ProjectShapeOf } from './schema';
 import { roughnessOf } from './shapeKinds';
-import { pathText, type FieldError, type PathStep } from './wording';
+import { pathText, type FieldError, type PathStep } from './fieldErrors';
 
 /** What the sizes of one shape say against each other, for the fittings and for the shapes that refit items bring. */
 export function shapeErrors({ fittings, plans }: Project): FieldError[] {

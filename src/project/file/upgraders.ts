@@ -1,5 +1,5 @@
 import { fromVersion1 } from './fromVersion1';
-import { described } from './wording';
+import { described } from './fieldErrors';
 
 /** Turns the content of a file of one version into that of the next. It may throw on a content it cannot make sense of. */
 export type Upgrader = (older: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;

@@ -1,7 +1,7 @@
 import type { Basis } from '../../physics/fitting/fittingInput';
 import { parseQuantity } from '../../units/parse';
 import { defaultUnits, type Unit } from '../../units/unitTable';
-import { quoted } from '../file/wording';
+import { quoted } from '../file/fieldErrors';
 import { isTwoWays, shownMark, withPoint, type DecimalMark } from './decimalMark';
 import { dimensionOf } from './mapColumns';
 import { isPhoto } from './photoNote';
