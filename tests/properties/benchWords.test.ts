@@ -110,9 +110,14 @@ describe('the bench in an address', () => {
   it('leaves out a seventh candidate and one whose id is taken', () => {
     const bare = (own: string): Candidate => ({ id: own, name: own, kind: 'bare', massKg: null, cost: 0 });
     const seven = ['a', 'b', 'c', 'd', 'e', 'f', 'g'].map(bare);
-    const words = benchToWords({ memberId: null, typed: null, candidates: seven });
-    expect(benchFromWords(words).candidates.map((one) => one.id)).toEqual(['a', 'b', 'c', 'd', 'e', 'f']);
-    const twice = benchToWords({ memberId: null, typed: null, candidates: [bare('a'), bare('a')] });
+    const wordsOf = (candidates: readonly Candidate[]) =>
+      benchToWords({ memberId: null, typed: null, candidates });
+    const idsIn = (words: string) => benchFromWords(words).candidates.map((one) => one.id);
+    expect(wordsOf(seven)).toBe(wordsOf(seven.slice(0, mostCandidates)));
+    expect(idsIn(wordsOf(seven))).toEqual(['a', 'b', 'c', 'd', 'e', 'f']);
+    // An address that somebody put together holds as many as they like.
+    expect(idsIn(seven.map((one) => wordsOf([one])).join('&'))).toEqual(['a', 'b', 'c', 'd', 'e', 'f']);
+    const twice = wordsOf([bare('a'), bare('a')]);
     expect(benchFromWords(twice).candidates).toHaveLength(1);
   });
 });

@@ -19,6 +19,7 @@ describe('a laid fitting', () => {
     const laid = laidIn({});
     expect(laidIn({ wind: { ...reach.wind, speedMs: reach.wind.speedMs + 1 } })).toBe(laid);
     expect(laidIn({ boatSpeedMs: reach.boatSpeedMs + 1 })).toBe(laid);
+    expect(laidIn({ air: { ...reach.air, temperatureC: reach.air.temperatureC + 10 } })).toBe(laid);
   });
 
   it.each([
