@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { projectLedger } from '../../../src/project/ledger/projectLedger';
 import { defaultMethods } from '../../../src/project/file/blankParts';
 import { useAppStore } from '../../../src/state/appStore';
+import { formatValue } from '../../../src/units/print';
 import { methodEffects } from '../../../src/views/methods/methodEffects';
 import { MethodsPane } from '../../../src/views/methods/MethodsPane';
 import { demo, openInStore } from '../ledger/openProjects';
@@ -77,6 +78,12 @@ describe('the methods', () => {
     render(<MethodsPane />);
     const table = screen.getByRole('table', { name: /Wind laws/ });
     expect(within(table).getAllByRole('row').length).toBe(5);
+    const { project, question } = store();
+    const answer = project === null ? null : projectLedger(project, question);
+    if (answer?.ok !== true) throw new Error('no ledger');
+    const totalW = answer.ledger.forces.before.outcome.trackPowerW;
+    const inUse = within(table).getByRole('rowheader', { name: /in use/ }).nextElementSibling;
+    expect(inUse?.textContent).toBe(formatValue(totalW, 'W', { decimals: 0 }));
   });
 
   it('refuse a number out of range beside its field', () => {
