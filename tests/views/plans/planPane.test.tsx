@@ -1,48 +1,16 @@
-import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
+import { cleanup, render, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import type { Project } from '../../../src/project/file/schema';
 import { useAppStore } from '../../../src/state/appStore';
-import { ledgerOf } from '../../../src/state/ledgerOf';
 import { formatQuantity } from '../../../src/units/print';
 import { PlanPane } from '../../../src/views/plans/PlanPane';
-import { demo, everyKind, openInStore } from '../ledger/openProjects';
+import { demo, everyKind } from '../ledger/openProjects';
+import { ledger, plan, press, put, show } from './openedPlan';
 
 // The whole pane under a loaded machine takes longer than the runner's five seconds.
 vi.setConfig({ testTimeout: 30_000 });
 
 afterEach(cleanup);
-
-function show(project: Project, planId: string | null): void {
-  openInStore(project);
-  useAppStore.getState().choosePlan(planId);
-  render(<PlanPane />);
-}
-
-function ledger() {
-  const { project, question } = useAppStore.getState();
-  const answer = project === null ? null : ledgerOf(project, question);
-  if (answer === null) throw new Error('nothing open');
-  return answer;
-}
-
-function plan(id = useAppStore.getState().question.planId) {
-  const found = useAppStore.getState().project?.plans.find((each) => each.id === id);
-  if (found === undefined) throw new Error('no such plan');
-  return found;
-}
-
-async function press(name: string | RegExp): Promise<void> {
-  await userEvent.click(screen.getByRole('button', { name }));
-}
-
-/** Puts a whole text into a field, as by pasting. */
-function put(name: string, text: string): void {
-  const field = screen.getByRole('textbox', { name });
-  fireEvent.focus(field);
-  fireEvent.change(field, { target: { value: text } });
-  fireEvent.blur(field);
-}
 
 describe('without a plan', () => {
   it('offers the three biggest costs, and trying one makes a plan in one step', async () => {
