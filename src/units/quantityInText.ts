@@ -21,6 +21,8 @@ const words: Readonly<Record<string, Unit>> = {
   horsepower: 'hp',
   'horse power': 'hp',
   'metric horsepower': 'PS',
+  'hp(metric)': 'PS',
+  'hp(mechanical)': 'hp',
   'mechanical horsepower': 'hp',
   'square metres': 'm2',
   'square meters': 'm2',
@@ -57,6 +59,9 @@ function spellings(dimensions: readonly Dimension[]): readonly Spelling[] {
 
 const number =
   /(?:\d{1,3}(?:['\u2009\u202f]\d{3})+|\d{1,20})(?:[.,]\d{1,20})?(?:e[+-]?\d{1,3})?|[.,]\d{1,20}/iy;
+/** Only as an inch rule has it, so that 20/40 stays two numbers, and a bare ½ the one of a formula. */
+const slashFraction = /(\d{1,2})[/\u2044\u2215](2|4|8|16|32|64)(?![\d/]|[.,]\d)/y;
+const signFraction = /\d{0,2}[½¼¾⅛⅜⅝⅞]/y;
 const twoWays = /^(?!0,)\d{1,3},\d{3}$/;
 const gap = /[ \t\u00a0\u2009\u202f]{0,3}/y;
 const joined = /[\p{L}\p{N}²³^]/u;
@@ -64,6 +69,14 @@ const joined = /[\p{L}\p{N}²³^]/u;
 function matchAt(pattern: RegExp, text: string, at: number): string | null {
   pattern.lastIndex = at;
   return pattern.exec(text)?.[0] ?? null;
+}
+
+/** A fraction in its lowest terms, below one: 3/4, and ½ or 1½ by its sign. */
+function fractionAt(text: string, at: number): string | null {
+  slashFraction.lastIndex = at;
+  const [written, over, under] = slashFraction.exec(text) ?? [];
+  if (written === undefined) return matchAt(signFraction, text, at);
+  return Number(over) % 2 === 1 && Number(over) < Number(under) ? written : null;
 }
 
 /** Feet and inches by their marks touch the number; a word's apostrophe or a quotation does not. */
@@ -86,9 +99,7 @@ export function quantityReader(
       (isTouching || !marks.includes(spelling));
     return known.find((one) => fits(one, true)) ?? known.find((one) => fits(one, false)) ?? null;
   };
-  return (text, at) => {
-    const digits = matchAt(number, text, at);
-    if (digits === null) return null;
+  const withUnit = (text: string, at: number, digits: string): QuantityInText => {
     const numberEnd = at + digits.length;
     const spaces = matchAt(gap, text, numberEnd)?.length ?? 0;
     const found = unitAt(text, numberEnd + spaces, spaces === 0);
@@ -98,5 +109,14 @@ export function quantityReader(
       unit: found?.unit ?? null,
       isAmbiguous: twoWays.test(digits),
     };
+  };
+  return (text, at) => {
+    const fraction = fractionAt(text, at);
+    if (fraction !== null) {
+      const quantity = withUnit(text, at, fraction);
+      if (quantity.unit === 'in' || quantity.unit === 'ft') return quantity;
+    }
+    const digits = matchAt(number, text, at);
+    return digits === null ? null : withUnit(text, at, digits);
   };
 }

@@ -7,7 +7,9 @@ import {
   readCounts,
   readLengths,
   setAsideAmbiguous,
+  setAsideFeetAndInches,
   setAsideFractions,
+  setAsideMixedFractions,
   setAsidePressures,
   setAsideMinuses,
   setAsideRanges,
@@ -60,6 +62,8 @@ export function readScribble(text: string): ScribbleReading {
   setAsideRanges(draft);
   setAsideMinuses(draft);
   setAsideFractions(draft);
+  setAsideMixedFractions(draft);
+  setAsideFeetAndInches(draft);
   setAsidePressures(draft);
   setAsideWorking(draft);
   readChoices(draft);
@@ -86,14 +90,16 @@ function readChoices(draft: Draft): void {
   });
 }
 
-/** A word that is refused takes its number with it, so that a radius is not read as the diameter. */
+/** A word that is refused takes its number with it, so that a radius is not read as the diameter; of two, both. */
 function refuse(draft: Draft, i: number, reason: string): void {
   const isFree = (at: number): boolean =>
     numberOf(draft.tokens[at])?.dimension === 'length' && !draft.taken.has(at);
   const next = neighbour(draft, i, 1, true);
   const previous = neighbour(draft, i, -1, false);
-  if (isFree(previous)) puzzle(draft, previous, i, reason);
-  else puzzle(draft, i, isFree(next) ? next : i, reason);
+  const after = draft.tokens[neighbour(draft, next, 1, false)]?.meaning;
+  const isNamed = after?.kind === 'label' && after.side === 'after';
+  const takesNext = isFree(next) && !(isFree(previous) && isNamed);
+  puzzle(draft, isFree(previous) ? previous : i, takesNext ? next : i, reason);
 }
 
 /** "AWS 12": the bare number after a choice that names one. A number with a unit finds its own way. */

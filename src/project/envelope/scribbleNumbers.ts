@@ -1,4 +1,4 @@
-import { toSi } from '../../units/convert';
+import { parseQuantity } from '../../units/parse';
 import type { EnvelopeFieldId } from './envelopeTexts';
 import type { NumberFieldId } from './readEnvelope';
 import { asTyped, fill, isHorsepower, neighbour, numberOf, puzzle, suits, type Draft } from './scribbleDraft';
@@ -34,13 +34,44 @@ export function setAsideMinuses(draft: Draft): void {
   });
 }
 
-/** "1/4 in" is no 4 in. What has a unit before the stroke is no fraction. */
+/** "1/4 hp" is no 4 hp. What has a unit before the stroke is no fraction, nor are 0.6 / 12 m/s with spaces between. */
 export function setAsideFractions(draft: Draft): void {
   draft.tokens.forEach((token, i) => {
-    const over = numberOf(draft.tokens[i - 1]);
-    const isBetween = over?.unit === null && numberOf(draft.tokens[i + 1]) !== null;
-    if (token.text !== '/' || !isBetween || draft.taken.has(i - 1)) return;
-    puzzle(draft, i - 1, i + 1, 'A fraction: write it with a decimal point, such as 0.25 in for 1/4 in.');
+    if (!/^[/\u2044\u2215]$/.test(token.text)) return;
+    const from = neighbour(draft, i, -1, false);
+    const to = neighbour(draft, i, 1, false);
+    const over = numberOf(draft.tokens[from]);
+    const under = numberOf(draft.tokens[to]);
+    if (over?.unit !== null || under === null || draft.taken.has(from)) return;
+    const isTouching = to - from === 2;
+    const isOnRule = /^\d{1,2}$/.test(over.number) && /^(?:2|4|8|16|32|64)$/.test(under.number);
+    if (isTouching || isOnRule)
+      puzzle(draft, from, to, 'A fraction: write it with a decimal point, such as 0.25 in for 1/4 in.');
+  });
+}
+
+const mixed = 'It can be read in two ways: write 2.25 in for one size, or “2 x 1/4 in” for two of them.';
+
+/** "2 1/4 in poles": two of them, or thicker than two inches. */
+export function setAsideMixedFractions(draft: Draft): void {
+  draft.tokens.forEach((token, i) => {
+    const before = neighbour(draft, i, -1, false);
+    const whole = numberOf(draft.tokens[before]);
+    const isMixed = whole?.unit === null && /^\d{1,3}$/.test(whole.number) && !draft.taken.has(before);
+    const isFraction = /[/\u2044\u2215½¼¾⅛⅜⅝⅞]/.test(numberOf(token)?.number ?? '');
+    if (isFraction && isMixed && !draft.taken.has(i)) puzzle(draft, before, i, mixed);
+  });
+}
+
+const feetAndInches = 'It can be read in two ways: write 4.5 ft for 4 ft 6 in, or a comma between two sizes.';
+
+/** "4 ft 6 in" is one length, and "10 ft 4 in" a long pole or a length. */
+export function setAsideFeetAndInches(draft: Draft): void {
+  draft.tokens.forEach((token, i) => {
+    const next = neighbour(draft, i, 1, false);
+    const inches = numberOf(draft.tokens[next]);
+    if (numberOf(token)?.unit !== 'ft' || inches?.unit !== 'in' || draft.taken.has(i)) return;
+    puzzle(draft, i, next, feetAndInches);
   });
 }
 
@@ -174,9 +205,9 @@ function shareUnit(draft: Draft, i: number, number: NumberMeaning, ahead: Number
 }
 
 /** Words that may stand between a count and what is counted. */
-const between = new Set(['space', 'filler', 'unknown', 'label']);
+const between = new Set(['space', 'filler', 'unknown', 'label', 'times']);
 
-/** "16 posts", "16 thin posts", "16 tall posts". */
+/** "16 posts", "16 thin posts", "16 tall posts", "16 x posts". */
 export function readCounts(draft: Draft): void {
   draft.tokens.forEach(({ meaning }, i) => {
     if (meaning.kind === 'count') fill(draft, [i, i], 'count', meaning.value);
@@ -221,10 +252,10 @@ export function readLengths(draft: Draft): void {
     const number = numberOf(token);
     return number?.dimension === 'length' && !draft.taken.has(i) ? [{ i, number }] : [];
   });
-  const sizeOf = ({ number }: (typeof open)[number]): number =>
-    number.unit === null
-      ? 0
-      : toSi(Number(number.number.replace(',', '.').replace(/[^\d.]/g, '')), number.unit);
+  const sizeOf = ({ number }: (typeof open)[number]): number => {
+    const parsed = parseQuantity(asTyped(number), 'length');
+    return parsed.kind === 'quantity' ? parsed.valueSi : 0;
+  };
   const { texts } = draft;
   const wanted = (['width', 'length'] as const).filter((fieldId) => texts[fieldId] === undefined);
   const isOneSize = texts.shape !== undefined && shapesOfOneSize.has(texts.shape);

@@ -60,6 +60,11 @@ const plain = [
 
 type Found = { readonly end: number; readonly meaning: TokenMeaning };
 
+/** "d 25 mm" names its number across a space; "a 25 mm tube" and "c 25 mm" do not. */
+function assignment(symbol: string): RegExp {
+  return /[dlvwh]/.test(symbol) ? /^\s{0,3}[=:≈]|^[ \t]{0,3}\d/ : /^\s{0,3}[=:≈]|^\d/;
+}
+
 function wordAt(text: string, at: number): Found | null {
   const end = endOf(phrase, text, at);
   if (end === null) return null;
@@ -70,7 +75,7 @@ function wordAt(text: string, at: number): Found | null {
   const meaning = scribbleWords.get(key);
   if (meaning === undefined) return null;
   if (!isSymbol(key)) return { end, meaning };
-  const isAssigned = /^\s{0,3}[=:]|^\d/.test(text.slice(end, end + 5));
+  const isAssigned = assignment(key).test(text.slice(end, end + 5));
   if (key === 'a') return { end, meaning: isAssigned ? symbolOfArea : meaning };
   return isAssigned ? { end, meaning } : null;
 }

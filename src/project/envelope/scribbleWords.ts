@@ -86,11 +86,11 @@ const entries: readonly Entry[] = [
   shape('disc|discs|disk|disks', 'disc'),
   shape('cube|cubes', 'cubeFace', 'taken with a face to the wind'),
   shape('box section|square bar|square bars|square tube|square tubes|rectangular bar', 'rectangularBar'),
-  ['radius|radii|r', { kind: 'refused', reason: refusedRadius }],
+  ['radius|radii|rad|r', { kind: 'refused', reason: refusedRadius }],
   ['hemisphere|hemispheres|cone|cones|half tube|half tubes|cup', { kind: 'refused', reason: refusedSide }],
   ['each|apiece|per piece', { kind: 'each' }],
   ['in all|all together|together|total|in total|altogether', { kind: 'together' }],
-  ['of|is|at|about|approx|approximately|roughly|circa|ca', { kind: 'link' }],
+  ['of|is|at|about|abt|around|approx|approximately|roughly|circa|ca', { kind: 'link' }],
   ['and|the|a|an|with|in|on|gives|makes|so|for|by|air|say|hence|thus|we|get|it|are', { kind: 'filler' }],
   ['round|thin|steel|stainless|stainless steel|carbon|aluminium|smooth|vertical|bare', { kind: 'filler' }],
 ];
@@ -116,9 +116,9 @@ export const scribbleWords: ReadonlyMap<string, WordMeaning> = new Map([
   ...numberWords.map((word, i) => [word, { kind: 'count', value: String(i + 1) }] as const),
 ]);
 
-/** Labels of one letter, which are words or initials unless an equals sign, a colon or a digit follows. */
+/** Labels of one letter, which are words or initials unless a number is assigned to them. A radius is refused even alone. */
 export function isSymbol(phrase: string): boolean {
-  return phrase.length === 1 && !/[øρ⌀]/.test(phrase);
+  return phrase.length === 1 && !/[øρ⌀r]/.test(phrase);
 }
 
 /** What "a" means as the symbol of an area. */
