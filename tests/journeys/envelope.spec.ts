@@ -81,7 +81,8 @@ test('is worked by keyboard alone, to the fitting', async ({ page }) => {
   await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
   await expect(field(page, 'Length')).toHaveValue('3 m');
-  await expect(page.getByText(/^Cd 0.50 is low by/)).toBeVisible();
+  await expect(verdict(page).getByText(/^Cd 0.50 is low by/)).toBeVisible();
+  await expect(page.getByText(/Cd 0.50 is low by/)).toHaveCount(1);
   const make = page.getByRole('button', { name: 'Make it a fitting' });
   for (let i = 0; i < 60 && !(await make.evaluate((button) => button === document.activeElement)); i += 1)
     await page.keyboard.press('Tab');

@@ -1,6 +1,6 @@
 import { assumptionsOf } from './assumptions';
 import { claimNames, failedClaims, hasChecked, listed } from './claims';
-import type { EnvelopeCheck, EnvelopeHandbook, EnvelopeSlip } from './envelopeCheck';
+import type { EnvelopeCheck, EnvelopeSlip } from './envelopeCheck';
 import { handbookOf } from './handbook';
 import { mismatchesOf } from './mismatches';
 import type { EnvelopeNumbers } from './readEnvelope';
@@ -20,7 +20,7 @@ export function checkEnvelope(numbers: EnvelopeNumbers): EnvelopeCheck {
   const slips = slipsOf(numbers, envelope);
   const { track, missing: trackMissing } = trackOf(numbers, envelope, handbook);
   return {
-    summary: summaryOf(envelope, slips, handbook),
+    summary: summaryOf(envelope, slips),
     assumptions: assumptionsOf(numbers, envelope),
     steps: stepsOf(numbers, envelope),
     mismatches: mismatchesOf(envelope),
@@ -41,17 +41,7 @@ function leadOf(slips: readonly EnvelopeSlip[]): string | null {
     : 'One of these slips fits; the numbers do not tell which:';
 }
 
-function summaryOf(
-  envelope: WorkedEnvelope,
-  slips: readonly EnvelopeSlip[],
-  handbook: EnvelopeHandbook | null,
-): string {
-  return [arithmeticSummary(envelope, slips), handbookSummary(handbook)]
-    .filter((part) => part !== '')
-    .join(' ');
-}
-
-function arithmeticSummary(envelope: WorkedEnvelope, slips: readonly EnvelopeSlip[]): string {
+function summaryOf(envelope: WorkedEnvelope, slips: readonly EnvelopeSlip[]): string {
   const failed = failedClaims(envelope).map((id) => claimNames[id]);
   const isEmpty =
     envelope.area.usable.length + envelope.force.usable.length + envelope.speed.usable.length === 0;
@@ -68,9 +58,4 @@ function arithmeticSummary(envelope: WorkedEnvelope, slips: readonly EnvelopeSli
         : '';
   const names = listed(failed);
   return `${names.charAt(0).toUpperCase()}${names.slice(1)} ${doNot} not follow from the other numbers.${why}`;
-}
-
-function handbookSummary(handbook: EnvelopeHandbook | null): string {
-  const verdict = handbook?.verdict ?? null;
-  return verdict === null || verdict.kind === 'within' ? '' : verdict.sentence;
 }

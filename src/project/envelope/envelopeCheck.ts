@@ -144,7 +144,7 @@ export interface EnvelopeTrack {
 }
 
 export interface EnvelopeCheck {
-  /** One sentence: how the envelope stands. */
+  /** How the envelope's own numbers stand; the handbook's verdict on the coefficient stands beside it. */
   readonly summary: string;
   /** What was taken because it was not written, each a sentence. */
   readonly assumptions: readonly string[];

@@ -74,7 +74,6 @@ function handbookLines(handbook: EnvelopeHandbook): string[] {
   return [
     `- ${ours(`${handbook.shapeLabel}: Cd ${coefficientText(handbook.coefficient)} on ${handbook.areaBase}`)}`,
     `- ${ours(`Force ${forceText(handbook.forceN)}, air power ${powerText(handbook.airPowerW)}`)}`,
-    ...list(handbook.verdict === null ? [] : [handbook.verdict.sentence]),
     ...list(handbook.sentences),
     ...list(handbook.notices),
     ...list(handbook.sources.map((source) => `Source: ${source}`)),
@@ -111,7 +110,7 @@ export function envelopeMarkdown(texts: EnvelopeTexts, check: EnvelopeCheck): st
   return [
     '# Envelope check',
     '',
-    ours(check.summary),
+    ours([check.summary, handbook?.verdict?.sentence ?? ''].join(' ').trim()),
     ...section('As written', writtenLines(texts)),
     ...section('Worked again', steps.length === 0 ? [] : table(['', 'Formula', 'Written', ''], steps)),
     ...section('What does not follow', list(check.mismatches.map(({ sentence }) => sentence))),

@@ -15,7 +15,7 @@ interface HandbookPartProps {
 export function HandbookPart({ check, numbers }: HandbookPartProps) {
   const { handbook, handbookMissing } = check;
   if (handbook === null) return handbookMissing === null ? null : <p className="muted">{handbookMissing}</p>;
-  const { airPowerW, forceN, sentences, notices, sources, verdict } = handbook;
+  const { airPowerW, forceN, sentences, notices, sources } = handbook;
   return (
     <section className="envelope-handbook" aria-label="What a handbook uses">
       <p className="envelope-total">
@@ -25,12 +25,6 @@ export function HandbookPart({ check, numbers }: HandbookPartProps) {
           {rangeIn(forceN.low, forceN.high, 'N')})
         </span>
       </p>
-      {verdict !== null && (
-        <p className={verdict.kind === 'within' ? undefined : 'envelope-outside'}>
-          {verdict.kind !== 'within' && <OutsideMark />}
-          {verdict.sentence}
-        </p>
-      )}
       {sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}

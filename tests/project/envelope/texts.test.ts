@@ -89,6 +89,18 @@ describe('Markdown', () => {
       expect(text).toContain(part);
   });
 
+  it('says at its head, and once, what a handbook makes of the coefficient', () => {
+    const pole = { speed: '10 m/s', shape: 'roundBar', width: '100 mm', length: '3 m' };
+    for (const [coefficient, said] of [
+      ['0.5', /is low by about two/g],
+      ['0.95', /lies within the handbook’s range/g],
+    ] as const) {
+      const text = markdown({ ...pole, coefficient });
+      expect(text.match(said)).toHaveLength(1);
+      expect(text.slice(0, text.indexOf('## '))).toMatch(new RegExp(said.source));
+    }
+  });
+
   it('of hostile text is harmless', () => {
     const hostile =
       '1 <img src=x onerror=alert(1)> [a](javascript:x) `b` | c\n# d https://e.example www.f.example g@h.example';
