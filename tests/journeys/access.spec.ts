@@ -28,9 +28,12 @@ for (const colorScheme of ['light', 'dark'] as const) {
       const ledger = await axe(page).analyze();
       expect(ledger.violations).toEqual([]);
       if (!isPhone) return;
-      await page.locator('.pane-swap').getByText('Working').click();
-      const working = await axe(page).analyze();
-      expect(working.violations).toEqual([]);
+      for (const pane of ['Working', 'Picture', 'Edit', 'Plan', 'Condition', 'Methods']) {
+        await page.locator('.pane-swap').getByText(pane, { exact: true }).click();
+        await expect(page.locator('.working-place').getByRole('heading').first()).toBeVisible();
+        const { violations } = await axe(page).analyze();
+        expect(violations, pane).toEqual([]);
+      }
     });
   }
 }

@@ -160,6 +160,8 @@ interface DifferenceProps {
 function Difference({ saving, isSure, unit, decimals }: DifferenceProps) {
   const isSaving = saving.best > 0;
   const sign = isSaving ? 1 : -1;
+  const otherWay = isSaving ? ', may cost' : ', may save';
+  const isNone = saving.low === 0 && saving.high === 0;
   const [low, high] = isSaving ? [saving.low, saving.high] : [-saving.high, -saving.low];
   return (
     <span className="bench-difference">
@@ -168,7 +170,7 @@ function Difference({ saving, isSure, unit, decimals }: DifferenceProps) {
       </span>{' '}
       <span className="fine">
         {formatValueRange(low, high, unit, { decimals })}
-        {isSure ? '' : ', open'}
+        {isSure || isNone ? '' : otherWay}
       </span>
     </span>
   );
@@ -177,6 +179,7 @@ function Difference({ saving, isSure, unit, decimals }: DifferenceProps) {
 function MassCell({ row: { mass, kind } }: { readonly row: BenchRow }) {
   return (
     <>
+      {kind === 'fairingRound' && mass.massKg !== null && <span className="fine">fairing </span>}
       {mass.massKg === null ? <span className="fine">not known</span> : formatValue(mass.massKg, 'kg')}
       {kind !== 'bare' && (
         <span className="bench-difference fine">{massChangeText(mass.changeKg, kind)}</span>

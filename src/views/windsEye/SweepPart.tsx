@@ -34,9 +34,9 @@ export const SweepPart = memo(function SweepPart(props: SweepPartProps) {
   );
   return (
     <section className="picture-sweep" aria-labelledby="picture-sweep-title">
-      <h3 id="picture-sweep-title" className="chart-title">
+      <h2 id="picture-sweep-title" className="chart-title">
         Drag area against apparent wind angle, <span className="chart-title-unit">m²</span>
-      </h3>
+      </h2>
       <figure ref={ref} className={isFinished ? undefined : 'picture-stale'}>
         {zones.length > 0 && <SweepChart chart={chart} />}
         <figcaption className="fine">

@@ -145,12 +145,29 @@ describe('the fairing bench', () => {
     expect(rowAt(1).textContent).toMatch(/saves|costs/);
   });
 
+  it('says in words that a difference may turn round, exactly where its range has both signs', () => {
+    open();
+    const said = [...document.querySelectorAll('.bench-comparison .bench-difference > .fine')].map(
+      (range) => range.textContent,
+    );
+    const turning = said.filter((range) => /^−.* to [^−0]/.test(range));
+    expect(turning.length).toBeGreaterThan(0);
+    for (const range of said) expect(/, may (save|cost)$/.test(range)).toBe(turning.includes(range));
+  });
+
+  it('says whose mass it is when a fairing goes round the member', () => {
+    open();
+    const mass = (name: string) => within(row(name)).getAllByRole('cell').at(-1)?.textContent;
+    expect(mass('Fairing, turning')).toMatch(/^fairing [\d.]+adds [\d.]+\skg$/);
+    expect(mass('As it stands')).toMatch(/^[\d.]+$/);
+  });
+
   it('colours a difference only where it surely saves, and says it in words', async () => {
     open();
     await userEvent.click(screen.getByRole('button', { name: 'Put on the bench' }));
     for (const cell of document.querySelectorAll('.bench-comparison .bench-saves')) {
       expect(cell.textContent).toMatch(/^saves /);
-      expect(cell.parentElement?.textContent).not.toContain('open');
+      expect(cell.parentElement?.textContent).not.toContain('may');
     }
     expect(document.querySelectorAll('.bench-comparison .bench-saves').length).toBeGreaterThan(0);
   });
