@@ -14,6 +14,19 @@ for (const width of [320, 390, 600, 700, 768, 850, 960, 1024, 1280]) {
   });
 }
 
+test('on a phone the head says that this is a demo, until there is something to say of the storage', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openDemo(page);
+  const demo = page.getByRole('banner').getByText('the demo, an invented boat');
+  await expect(demo).toBeInViewport({ ratio: 1 });
+  expect(await demo.evaluate(({ scrollWidth, clientWidth }) => scrollWidth <= clientWidth)).toBe(true);
+  await page.getByRole('button', { name: 'Delete', exact: true }).click();
+  await expect(saveStatus(page)).toHaveText(/^Saved in this browser/);
+  await expect(page.locator('.file-name')).toBeHidden();
+});
+
 test('on a phone the head says in full that the work is saved', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await openDemo(page);

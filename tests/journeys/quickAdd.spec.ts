@@ -63,6 +63,9 @@ test('on a dock without a network: fittings are added by touch, half-typed text 
   await expect(waiting).toContainText('1 field is half-typed: Name, “Half a thing”.');
   await waiting.getByRole('button', { name: 'Open it' }).tap();
   await expect(form(page).getByLabel('Name', { exact: true })).toBeFocused();
+  await fill(page, 'Count', '2 of');
+  await page.getByRole('navigation', { name: 'Places' }).getByText('Ledger').tap();
+  await expect(waiting).toContainText('2 fields are half-typed: Name, “Half a thing”, and 1 more.');
 });
 
 test('everything to be touched is 44 px high, nothing reaches past the side, and Add is in the thumb’s reach', async ({

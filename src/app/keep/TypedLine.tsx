@@ -27,7 +27,7 @@ export function TypedLine() {
         <>
           {count}: {typed.label}
           {ownerWords(owner)}, {quotedText(typed.text)}
-          {waiting.length === 1 ? '.' : ', and others.'}
+          {waiting.length === 1 ? '.' : `, and ${waiting.length - 1} more.`}
         </>
       }
     >
