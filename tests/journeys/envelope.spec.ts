@@ -40,6 +40,13 @@ test('checks an envelope on a phone and sends it by its address', async ({ page,
   await expect(field(other, 'Power, all together')).toHaveValue('145 W');
 });
 
+test('draws a claim in horsepower beside the others, too', async ({ page }) => {
+  await page.goto('/#place=envelope');
+  await readScribble(page, '20 stanchions 1" dia x 24", 20 knots, Cd 1.2, 0.5 hp');
+  const bars = page.getByRole('region', { name: 'What a handbook uses' }).getByRole('figure');
+  await expect(bars).toContainText('373 W claimed');
+});
+
 test('makes an envelope a fitting of the ledger, and one undo takes it back', async ({ page }) => {
   await page.goto('/#place=envelope');
   await readScribble(page, '16 posts 25 mm 0.7 m, 12 m/s');

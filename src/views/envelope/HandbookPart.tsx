@@ -47,7 +47,8 @@ interface BarsProps extends HandbookPartProps {
 function Bars({ check, numbers, handbook }: BarsProps) {
   const [ref, widthPx] = useWidth<HTMLElement>(360);
   const step = check.steps.find(({ id }) => id === 'power');
-  const claimedW = numbers.powerKind === 'track' ? null : (numbers.power?.valueSi ?? null);
+  const claim = numbers.power ?? numbers.horsepower;
+  const claimedW = numbers.powerKind === 'track' ? null : (claim?.valueSi ?? null);
   return (
     <figure ref={ref}>
       <EnvelopeBars
