@@ -50,7 +50,8 @@ export function setAsideFractions(draft: Draft): void {
   });
 }
 
-const mixed = 'It can be read in two ways: write 2.25 in for one size, or “2 x 1/4 in” for two of them.';
+const mixed =
+  'It can be read in two ways: write one size with a decimal point, such as 2.25 in for 2 1/4 in, or “2 x 1/4 in” for two of them.';
 
 /** "2 1/4 in poles": two of them, or thicker than two inches. */
 export function setAsideMixedFractions(draft: Draft): void {

@@ -86,7 +86,7 @@ describe('a scribble', () => {
     ['20/40 kn', '20/40 kn', 'A fraction', {}],
     ['8/16 in pole', '8/16 in', 'A fraction', { shape: 'roundBar' }],
     ['2 1/4 in poles', '2 1/4 in', 'two ways', { shape: 'roundBar' }],
-    ['2 ¼ in poles', '2 ¼ in', 'two ways', { shape: 'roundBar' }],
+    ['2 ¼ in poles', '2 ¼ in', 'such as 2.25 in for 2 1/4 in', { shape: 'roundBar' }],
     ['pole 4 ft 6 in, 20 kn', '4 ft 6 in', 'two ways', { shape: 'roundBar', speed: '20 kn' }],
     ['pole 6\' 6"', '6\' 6"', 'two ways', { shape: 'roundBar' }],
     ['1,200 N', '1,200 N', 'two ways', {}],
