@@ -1,4 +1,4 @@
-import { usePreferences } from '../state/preferences';
+import { unitsInOneWord, usePreferences } from '../state/preferences';
 import { showIn } from '../units/shownUnits';
 
 // Before the first text is printed, and before any part of the page hears of a change.
@@ -12,5 +12,5 @@ usePreferences.subscribe(({ units }) => {
  * remember its texts; what does remember them takes the word as its `key`.
  */
 export function useReadersUnits(): string {
-  return usePreferences(({ units }) => Object.values(units).join(' '));
+  return usePreferences(unitsInOneWord);
 }

@@ -28,6 +28,11 @@ export interface Preferences {
   readonly isCompact: boolean;
 }
 
+/** The reader's units in one word: what remembers texts with units is made anew when it changes. */
+export function unitsInOneWord({ units }: Preferences): string {
+  return Object.values(units).join(' ');
+}
+
 const usual: Preferences = { units: usualUnits, columns: ['coefficient', 'price'], isCompact: false };
 
 const placeName = 'windtoll-preferences';

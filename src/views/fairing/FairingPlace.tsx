@@ -5,7 +5,7 @@ import { cautions } from '../../project/wording/cautions';
 import { useAppStore, useLedger } from '../../state/appStore';
 import { arriveOnBench, putOnBench, unwrittenWords, useBench } from '../../state/bench';
 import { usualTyped, type Bench } from '../../state/benchAddress';
-import { usePreferences } from '../../state/preferences';
+import { unitsInOneWord, usePreferences } from '../../state/preferences';
 import { Bench as BenchView } from './Bench';
 import { candidatesOf, chosenOf, conditionIdOf, insteadText, memberOf } from './benchModel';
 import './fairing.css';
@@ -76,7 +76,7 @@ function OpenBench({ project, bench, onShowItem }: OpenBenchProps) {
   const basis = useAppStore((state) => state.question.basis);
   const selectedId = useAppStore((state) => state.selectedFittingId);
   // Charts and sentences remember what they were drawn from, which the reader's units are no part of.
-  const readersUnits = usePreferences(({ units }) => Object.values(units).join(' '));
+  const readersUnits = usePreferences(unitsInOneWord);
   const { memberId, typed } = bench;
   const member = useMemo(
     () => memberOf(project, { memberId, typed }, selectedId),

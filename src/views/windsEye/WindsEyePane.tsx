@@ -10,6 +10,7 @@ import { heaviestPart } from '../../project/ledger/heaviestPart';
 import type { BasisPart, ProjectLedger } from '../../project/ledger/ledgerTypes';
 import { rigOutlines } from '../../project/picture/hull';
 import { useAppStore, useLedger } from '../../state/appStore';
+import { unitsInOneWord, usePreferences } from '../../state/preferences';
 import { useMediaQuery } from '../../ui/useMediaQuery';
 import { LookChoices, LookSliders } from './LookChoices';
 import { meaningOf, pictureRows, solidsOfRows, type MeasureId } from './pictureModel';
@@ -25,15 +26,28 @@ export function WindsEyePane() {
   const project = useAppStore((state) => state.project);
   const ledger = useLedger();
   const part = heaviestPart(ledger?.parts ?? []);
+  const look = useLook();
+  const readersUnits = usePreferences(unitsInOneWord);
   if (project === null || ledger === null || part === undefined)
     return <p className="muted">Without a sailing condition there is no wind to look along.</p>;
-  return <Picture project={project} ledger={ledger} part={part} />;
+  // The picture remembers its texts; how it is looked at outlasts a change of units.
+  return <Picture key={readersUnits} project={project} ledger={ledger} part={part} look={look} />;
+}
+
+/** From where she is looked at, and what colours her. */
+function useLook() {
+  const [kind, setKind] = useState<ViewKind>('wind');
+  const [wantedMeasure, setMeasure] = useState<MeasureId>('trackPower');
+  const [wantedHeightM, setHeightM] = useState<number | null>(null);
+  const [turnRad, setTurnRad] = useState(0);
+  return { kind, setKind, wantedMeasure, setMeasure, wantedHeightM, setHeightM, turnRad, setTurnRad };
 }
 
 interface PictureProps {
   readonly project: Project;
   readonly ledger: ProjectLedger;
   readonly part: BasisPart;
+  readonly look: ReturnType<typeof useLook>;
 }
 
 const firstWidthPx = 352;
@@ -45,11 +59,8 @@ function sheetedRad(angleFromBowRad: number): number {
   return Math.min(Math.max(Math.abs(angleFromBowRad) / 2 - Math.PI / 18, Math.PI / 45), (80 * Math.PI) / 180);
 }
 
-function Picture({ project, ledger, part }: PictureProps) {
-  const [kind, setKind] = useState<ViewKind>('wind');
-  const [wantedMeasure, setMeasure] = useState<MeasureId>('trackPower');
-  const [wantedHeightM, setHeightM] = useState<number | null>(null);
-  const [turnRad, setTurnRad] = useState(0);
+function Picture({ project, ledger, part, look }: PictureProps) {
+  const { kind, setKind, wantedMeasure, setMeasure, wantedHeightM, setHeightM, turnRad, setTurnRad } = look;
   const [ref, widthPx] = useWidth<HTMLDivElement>(firstWidthPx);
   const shown = useAppStore((state) => state.shown);
   const selectedId = useAppStore((state) => state.selectedFittingId);

@@ -1,10 +1,13 @@
-import { cleanup, render, screen, within } from '@testing-library/react';
+import { act, cleanup, render, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { ledgerGroups } from '../../../src/project/ledger/ledgerGroups';
 import { ledgerOf } from '../../../src/state/ledgerOf';
 import { useAppStore } from '../../../src/state/appStore';
+import { usePreferences } from '../../../src/state/preferences';
+import { usualUnits } from '../../../src/units/displayUnits';
 import { formatQuantity } from '../../../src/units/print';
+import { showIn } from '../../../src/units/shownUnits';
 import { WindsEyePane } from '../../../src/views/windsEye/WindsEyePane';
 import { demo, openInStore } from '../ledger/openProjects';
 
@@ -60,6 +63,30 @@ describe('the picture', () => {
     expect(words.textContent).toContain(
       `the largest first: ${largest?.number} ${largest?.fitting.name} ${formatQuantity(largest?.before.outcome.trackPowerW ?? NaN, 'W')}`,
     );
+  });
+
+  it("follows the reader's units in what is drawn already, and keeps how it is looked at", async () => {
+    render(<WindsEyePane />);
+    await userEvent.selectOptions(
+      screen.getByRole('combobox', { name: 'coloured by' }),
+      'saving of the plan',
+    );
+    await userEvent.click(screen.getByText('From astern'));
+    expect(list().textContent).toMatch(/\d.W\b/);
+    const units = { ...usualUnits, power: 'PS', length: 'ft' } as const;
+    try {
+      act(() => {
+        showIn(units);
+        usePreferences.setState({ units });
+      });
+      expect(list().textContent).toMatch(/\d.hp.\(metric\)/);
+      expect(list().textContent).not.toMatch(/\d.W\b/);
+      expect(screen.getByText(/^saving of the plan, hp/)).toBeTruthy();
+      expect(screen.getByRole<HTMLInputElement>('radio', { name: 'From astern' }).checked).toBe(true);
+    } finally {
+      showIn(usualUnits);
+      usePreferences.setState({ units: usualUnits });
+    }
   });
 
   it('colours by saving only where there is a plan', async () => {
