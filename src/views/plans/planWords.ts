@@ -32,8 +32,14 @@ export function savesBothText({ item, savingInOrder }: ItemAccount): string | nu
   const lighter = item.massChangeKg < 0 ? `${formatQuantity(-item.massChangeKg, 'kg')} of mass` : null;
   const isFree = item.cost <= 0 && item.massChangeKg <= 0;
   const gains = [lighter, isFree ? (item.cost < 0 ? 'money' : null) : null].filter((gain) => gain !== null);
-  if (gains.length > 0) return `Saves both: power and ${gains.join(' and ')}.`;
-  return isFree ? 'Saves power and is free.' : null;
+  // A range that holds zero is no promise.
+  const isSure = (savingInOrder?.ranges.item.trackPowerW.low ?? 0) > 0;
+  if (gains.length > 0) {
+    const gained = gains.join(' and ');
+    return isSure ? `Saves both: power and ${gained}.` : `Saves ${gained}, and perhaps power.`;
+  }
+  if (!isFree) return null;
+  return isSure ? 'Saves power and is free.' : 'Perhaps saves power, and is free.';
 }
 
 /** What a newcomer may try on a fitting: a tube is made slimmer, all else is out half as long. */
